@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: Apache-2.0
+// What stands behind the names in a plan: igniters and wire, and how the wiring was done.
+// Read from TOML (DEVELOPERS.md, "igniter file"); see igniter_file.h.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace walkdown::plan {
+
+// A closed interval, lo <= hi, in the unit of the name it is held under.
+struct Interval {
+  double lo = 0;
+  double hi = 0;
+
+  [[nodiscard]] double mid() const { return (lo + hi) / 2; }
+  [[nodiscard]] double half() const { return (hi - lo) / 2; }
+  friend bool operator==(const Interval&, const Interval&) = default;
+};
+
+// Currents are empty unless the maker's sheet was typed in: they are never assumed.
+struct Igniter {
+  std::string name;
+  Interval bridge_ohm;
+  std::string source;                  // where the figures come from
+  std::optional<double> all_fire_a;    // least current that fires every one
+  std::optional<double> no_fire_a;     // largest current that fires none
+  std::optional<double> test_max_a;    // largest test current the maker allows
+  Interval fitted_lead_ohm;            // the leads fitted to one igniter, both conductors; 0 if none
+};
+
+// One conductor. Copper unless alpha says otherwise.
+struct Wire {
+  std::string name;               // as in the plan: "AWG24", "0.5mm2", or a [wire.NAME]
+  Interval ohm_per_km;            // of one conductor at 20 degC, length as planned
+  double alpha_per_k = 0.00393;   // IEC 60028 for annealed copper
+  std::string source;
+};
+
+struct Wiring {
+  double lead_tol_pct = 5;            // length and gauge of one lead against the plan, +- per cent
+  Interval contact_ohm{0.0, 0.10};    // both contacts of one pin together
+  double temp_c = 20;                 // of the wire
+  double temp_tol_k = 10;             // half-range of that temperature, the same for the field
+};
+
+struct Catalogue {
+  std::vector<Igniter> igniters;
+  std::vector<Wire> wires;            // named ones from the file, and each size that a plan uses
+  Wiring wiring;
+
+  // Index by name, npos where there is none. Linear: for hot paths keep the index.
+  static constexpr std::size_t npos = static_cast<std::size_t>(-1);
+  [[nodiscard]] std::size_t igniter(std::string_view name) const;
+  [[nodiscard]] std::size_t wire(std::string_view name) const;
+};
+
+}  // namespace walkdown::plan
