@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "reader/match/diagnose.h"
+
+#include <algorithm>
+#include <cstdint>
+
+#include "reader/match/faults.h"
+#include "reader/match/field.h"
+#include "reader/match/mixture.h"
+#include "reader/match/shared_fit.h"
+#include "reader/match/spec.h"
+#include "reader/match/state.h"
+#include "reader/match/verdict.h"
+
+namespace walkdown::match {
+namespace {
+
+std::vector<bool> stale_slots(const Field& field, const std::vector<plan::PinId>& stale) {
+  std::vector<bool> out(field.slots.size(), false);
+  for (const plan::PinId pin : stale) {
+    if (const auto at = field.find(pin)) out[*at] = true;
+  }
+  return out;
+}
+
+}  // namespace
+
+Outcome diagnose(const plan::Plan& plan, const tester::Model& tester,
+                 std::span<const Sample> samples, const Options& options) {
+  SpecTable table = make_specs(plan);
+  const Field field = make_field(plan, table.of_pin, samples, tester, options.layout_known);
+  const Shared shared = fit_shared(field, table, plan.catalogue, tester, {});
+  const Mixture mixture(field, table, shared, options.priors, samples, tester);
+  const State state(field, mixture);
+  const std::vector<bool> moved(field.slots.size(), false);
+  Judged judged =
+      judge(plan, tester, field, mixture, state, samples, stale_slots(field, options.stale), {});
+  Outcome out;
+  out.findings = faults(field, mixture, state, judged, moved);
+  for (const PinVerdict& pin : judged.pins) {
+    if (pin.verdict == Verdict::fits && pin.p_ok < options.look_below) out.look.push_back(pin.pin);
+  }
+  out.pins = std::move(judged.pins);
+  out.field = {shared.offset, shared.gain, 1, shared.residual};
+  out.left_out = field.left_out;
+  return out;
+}
+
+}  // namespace walkdown::match
