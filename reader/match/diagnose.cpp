@@ -3,10 +3,14 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <iterator>
+#include <utility>
 
+#include "reader/match/explain.h"
 #include "reader/match/faults.h"
 #include "reader/match/field.h"
 #include "reader/match/mixture.h"
+#include "reader/match/moves.h"
 #include "reader/match/shared_fit.h"
 #include "reader/match/spec.h"
 #include "reader/match/state.h"
@@ -23,6 +27,18 @@ std::vector<bool> stale_slots(const Field& field, const std::vector<plan::PinId>
   return out;
 }
 
+Explanation explained(const Field& field, const Mixture& mixture, const Options& options) {
+  if (options.structure) return explain(field, mixture, options.priors.move);
+  return {State(field, mixture), {}};
+}
+
+std::vector<bool> moved_slots(const Field& field, const State& state) {
+  std::vector<bool> out(field.slots.size(), false);
+  for (std::uint32_t i = 0; i < field.slots.size(); ++i)
+    out[i] = state.on[i] != field.slots[i].spec;
+  return out;
+}
+
 }  // namespace
 
 Outcome diagnose(const plan::Plan& plan, const tester::Model& tester,
@@ -31,12 +47,15 @@ Outcome diagnose(const plan::Plan& plan, const tester::Model& tester,
   const Field field = make_field(plan, table.of_pin, samples, tester, options.layout_known);
   const Shared shared = fit_shared(field, table, plan.catalogue, tester, {});
   const Mixture mixture(field, table, shared, options.priors, samples, tester);
-  const State state(field, mixture);
-  const std::vector<bool> moved(field.slots.size(), false);
+  const Explanation explanation = explained(field, mixture, options);
+  const State& state = explanation.state;
+  const std::vector<bool> moved = moved_slots(field, state);
   Judged judged =
       judge(plan, tester, field, mixture, state, samples, stale_slots(field, options.stale), {});
   Outcome out;
-  out.findings = faults(field, mixture, state, judged, moved);
+  out.findings = moves(field, explanation);
+  std::vector<Finding> single = faults(field, mixture, state, judged, moved);
+  std::move(single.begin(), single.end(), std::back_inserter(out.findings));
   for (const PinVerdict& pin : judged.pins) {
     if (pin.verdict == Verdict::fits && pin.p_ok < options.look_below) out.look.push_back(pin.pin);
   }

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+#include "reader/match/search.h"
+
+namespace walkdown::match {
+namespace {
+
+// A rate of 0 is taken as so small that no reading outweighs it.
+double nats(double probability) { return -std::log(std::max(probability, 1e-30)); }
+
+}  // namespace
+
+Prices::Prices(const Field& field, const MoveRates& rates) : field_(field), rates_(rates) {}
+
+// Both planned ends can have started it; a free pin starts nothing.
+double Prices::swap(std::uint32_t a, std::uint32_t b) const {
+  const std::uint32_t ra = field_.rail_of[a];
+  const std::uint32_t rb = field_.rail_of[b];
+  const Module& module = field_.modules[field_.module_of[ra]];
+  double share = rates_.swap_elsewhere;
+  double others = static_cast<double>(field_.slots.size());
+  if (ra == rb && (a + 1 == b || b + 1 == a)) {
+    share = rates_.swap_neighbour;
+    others = 2;
+  } else if (ra == rb) {
+    share = rates_.swap_rail;
+    others = std::max(1.0, field_.rails[ra].size - 1.0);
+  } else if (field_.module_of[ra] == field_.module_of[rb]) {
+    share = rates_.swap_module;
+    others = std::max(1.0, module.slots - 1.0);
+  }
+  const int ends =
+      (field_.slots[a].spec != kNothing ? 1 : 0) + (field_.slots[b].spec != kNothing ? 1 : 0);
+  return nats(rates_.swap * share / others * std::max(ends, 1));
+}
+
+double Prices::step(int by) const {
+  const int size = std::abs(by);
+  if (size == 1) return rates_.by_one;
+  if (size == 2) return rates_.by_two;
+  return rates_.by_more / std::exp2(size - 2);
+}
+
+double Prices::slide(std::uint32_t length, int by) const {
+  return nats(rates_.shift * rates_.slide_share * step(by) / std::max(1U, length));
+}
+
+double Prices::wrap(std::uint32_t length, int by) const {
+  const double n = std::max(1U, length);
+  return nats(rates_.shift * (1 - rates_.slide_share) * step(by) * 2 / (n * n));
+}
+
+double Prices::reversal() const { return nats(rates_.reversal); }
+
+double Prices::rails(std::uint32_t a, std::uint32_t b) const {
+  const bool inside = field_.module_of[a] == field_.module_of[b];
+  const double here = field_.modules[field_.module_of[a]].rails;
+  const double others = inside ? here - 1 : static_cast<double>(field_.rails.size()) - here;
+  const double share = inside ? rates_.rails_of_one_module : 1 - rates_.rails_of_one_module;
+  return nats(2 * rates_.rail_exchange * share / std::max(1.0, others));
+}
+
+double Prices::modules() const {
+  const double others = std::max(1.0, static_cast<double>(field_.modules.size()) - 1);
+  return nats(2 * rates_.module_exchange / others);
+}
+
+}  // namespace walkdown::match

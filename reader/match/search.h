@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+// Candidates: single mistakes that would explain readings which the present hypothesis does not.
+//
+// A mistake can only pay where readings are bad, and by no more than the excess of the slots that
+// it touches. Every generator starts from that bound and gives up as soon as what is left of it is
+// below `keep`: so the work follows the bad pins, not the square of the field.
+#pragma once
+
+#include <cstdint>
+#include <utility>
+#include <vector>
+
+#include "reader/match/state.h"
+
+namespace walkdown::match {
+
+using Events = std::vector<Event>;
+
+// Prior costs in nats, from MoveRates and the number of other ends there are.
+class Prices {
+ public:
+  Prices(const Field& field, const MoveRates& rates);
+
+  [[nodiscard]] double swap(std::uint32_t a, std::uint32_t b) const;
+  [[nodiscard]] double slide(std::uint32_t length, int by) const;
+  [[nodiscard]] double wrap(std::uint32_t length, int by) const;
+  [[nodiscard]] double reversal() const;
+  [[nodiscard]] double rails(std::uint32_t a, std::uint32_t b) const;
+  [[nodiscard]] double modules() const;
+
+ private:
+  [[nodiscard]] double step(int by) const;
+
+  const Field& field_;
+  MoveRates rates_;
+};
+
+class Search {
+ public:
+  Search(const Field& field, const Mixture& mixture, const State& state, const Prices& prices)
+      : field_(field), mixture_(mixture), state_(state), prices_(prices) {}
+
+  // Candidates below this net are not made.
+  void keep(double nats) { keep_ = nats; }
+
+  void rail(std::uint32_t rail, Events& out) const;
+  void rail_pair(std::uint32_t a, std::uint32_t b, Events& out) const;
+  void module_pair(std::uint32_t a, std::uint32_t b, Events& out) const;
+  // With any slot of its own module.
+  void swaps(std::uint32_t slot, Events& out) const;
+  void swap(std::uint32_t a, std::uint32_t b, Events& out) const;
+
+  // Nats saved when the slot gets this spec.
+  [[nodiscard]] double gain(std::uint32_t slot, std::uint32_t spec) const;
+  // The event's net under the present state.
+  [[nodiscard]] double net(const Event& event) const;
+  [[nodiscard]] double excess(std::uint32_t first, std::uint32_t count) const;
+
+ private:
+  friend class RailSearch;
+
+  // True where the readings could come from a sound load of this spec.
+  [[nodiscard]] bool near(std::uint32_t slot, std::uint32_t spec) const;
+  void exchange(Kind kind, double price,
+                const std::vector<std::pair<std::uint32_t, std::uint32_t>>&,
+                const std::vector<std::uint32_t>& alone, Events& out) const;
+
+  const Field& field_;
+  const Mixture& mixture_;
+  const State& state_;
+  const Prices& prices_;
+  double keep_ = -3;
+};
+
+// Keeps the slots that really change place, sorts, and fills in the net.
+void finish(Event& event, const Field& field, const State& state);
+
+}  // namespace walkdown::match

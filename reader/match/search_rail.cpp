@@ -1,0 +1,281 @@
+// SPDX-License-Identifier: Apache-2.0
+// Within one rail: turned round, or shifted by k.
+//
+// A shift is one of two things. *Slide*: from some pin on, every load sits k pins too far, until
+// free pins have taken them in or the rail ends and the last ones hang loose. *Wrap*: a block of
+// loads is rotated by k within itself. Gains along a diagonal (slot t under the load of t - k) are
+// summed once; every slide and wrap is then a difference of sums.
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <limits>
+
+#include "reader/match/search.h"
+
+namespace walkdown::match {
+namespace {
+
+constexpr int kMostShift = 12;
+constexpr int kMostBlock = 160;  // pins of a wrapped block at most
+
+}  // namespace
+
+class RailSearch {
+ public:
+  RailSearch(const Search& search, std::uint32_t rail, Events& out)
+      : search_(search),
+        state_(search.state_),
+        field_(search.field_),
+        rail_(field_.rails[rail]),
+        n_(static_cast<int>(rail_.length)),
+        out_(out) {}
+
+  void run() {
+    if (n_ < 2) return;
+    for (int t = 0; t < n_; ++t) {
+      excess_ += state_.excess[slot(t)];
+      if (state_.excess[slot(t)] > kBad) bad_.push_back(t);
+    }
+    if (bad_.empty()) return;
+    reversal();
+    for (int size = 1; size <= std::min(kMostShift, n_ - 1); ++size) {
+      if (size > 2 && bad_.size() < 3) break;
+      for (const int by : {size, -size}) shifts(by);
+    }
+  }
+
+ private:
+  [[nodiscard]] std::uint32_t slot(int t) const {
+    return rail_.first + static_cast<std::uint32_t>(t);
+  }
+
+  [[nodiscard]] std::uint32_t spec(int t) const {
+    return t < 0 || t >= n_ ? kNothing : state_.on[slot(t)];
+  }
+
+  // Nats saved when slot t gets the load of slot s.
+  [[nodiscard]] double gain(int t, int s) const { return search_.gain(slot(t), spec(s)); }
+
+  [[nodiscard]] Effect effect(int t, int s) const {
+    const bool bare = s < 0 || s >= n_ || state_.from[slot(s)] == kNowhere;
+    return {slot(t), bare ? kNowhere : slot(s)};
+  }
+
+  void add(Event event) {
+    finish(event, field_, state_);
+    if (!event.effects.empty()) out_.push_back(std::move(event));
+  }
+
+  void reversal() {
+    const double price = search_.prices_.reversal();
+    double room = excess_ - price;
+    if (room < search_.keep_ || n_ < 3) return;
+    for (const int t : bad_) {
+      room -= state_.excess[slot(t)] - gain(t, n_ - 1 - t);
+      if (room < search_.keep_) return;
+    }
+    for (int t = 0; t < n_; ++t) {
+      if (state_.excess[slot(t)] > kBad) continue;
+      room -= state_.excess[slot(t)] - gain(t, n_ - 1 - t);
+      if (room < search_.keep_) return;
+    }
+    Event event;
+    event.kind = Kind::reversed;
+    event.price = price;
+    event.net = room;
+    for (int t = 0; t < n_; ++t) {
+      event.effects.push_back(effect(t, n_ - 1 - t));
+      if (field_.slots[slot(t)].spec != kNothing) event.members.push_back(slot(t));
+    }
+    add(std::move(event));
+  }
+
+  // What the bad slots could give back at best under any shift by so many.
+  [[nodiscard]] double best(int by) const {
+    double sum = 0;
+    for (const int t : bad_) {
+      double most = std::max(0.0, gain(t, t - by));
+      if (most < state_.excess[slot(t)]) most = std::max(most, search_.gain(slot(t), kNothing));
+      sum += most;
+    }
+    return sum + std::min(3.0, excess_ - sum);
+  }
+
+  void shifts(int by) {
+    const double price = search_.prices_.slide(rail_.length, by);
+    if (best(by) - price < search_.keep_) return;
+    by_ = by;
+    dir_ = by > 0 ? 1 : -1;
+    size_ = std::abs(by);
+    sums_.clear();
+    for (int k = 0; k <= size_; ++k) sums_.emplace_back();
+    diagonal(size_);
+    bare_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
+    for (int u = 0; u < n_; ++u) {
+      bare_[static_cast<std::size_t>(u) + 1] =
+          bare_[static_cast<std::size_t>(u)] + search_.gain(slot(flip(u)), kNothing);
+    }
+    for (int lo = 0; lo < n_; ++lo) slides(lo, price);
+    wraps();
+  }
+
+  // Downward shifts are upward ones on the rail seen from its other end: position u is slot
+  // flip(u).
+  [[nodiscard]] int flip(int u) const { return dir_ > 0 ? u : n_ - 1 - u; }
+
+  // Sums of gains of positions under the load k before them; [u + 1] is the sum up to u.
+  void diagonal(int k) {
+    std::vector<double>& sum = sums_[static_cast<std::size_t>(k)];
+    if (!sum.empty()) return;
+    sum.assign(static_cast<std::size_t>(n_) + 1, 0.0);
+    for (int u = 0; u < n_; ++u) {
+      const double here = u < k ? 0 : gain(flip(u), flip(u - k));
+      sum[static_cast<std::size_t>(u) + 1] = sum[static_cast<std::size_t>(u)] + here;
+    }
+  }
+
+  [[nodiscard]] double along(int k, int from, int to) const {  // positions [from, to)
+    if (to <= from) return 0;
+    const std::vector<double>& sum = sums_[static_cast<std::size_t>(k)];
+    return sum[static_cast<std::size_t>(to)] - sum[static_cast<std::size_t>(from)];
+  }
+  [[nodiscard]] double bared(int from, int to) const {
+    return to <= from ? 0
+                      : bare_[static_cast<std::size_t>(to)] - bare_[static_cast<std::size_t>(from)];
+  }
+
+  [[nodiscard]] bool loaded(int u) const { return spec(flip(u)) != kNothing; }
+
+  // Three readings of "until free pins have taken them in"; for a shift by one they are the same.
+  void slides(int lo, double price) {
+    if (!loaded(lo)) return;
+    const double shared = price + (size_ > 1 ? std::log(3.0) : 0);
+    const int after = std::min(n_, lo + size_);
+    const double start = bared(lo, after);
+    if (start + excess_ - shared < search_.keep_) return;
+    const int run = end_of_run(lo);
+    slide(lo, run, start + along(size_, after, run) - shared, shared);
+    if (size_ == 1) return;
+    const int count = end_by_count(lo);
+    if (count != run) slide(lo, count, start + along(size_, after, count) - shared, shared);
+    sequence(lo, shared);
+  }
+
+  // The first place where `size` free pins lie side by side, or the rail's end.
+  [[nodiscard]] int end_of_run(int lo) const {
+    int free = 0;
+    for (int u = lo + 1; u < n_; ++u) {
+      free = loaded(u) ? 0 : free + 1;
+      if (free == size_) return u + 1;
+    }
+    return n_;
+  }
+
+  // The place by which `size` free pins have gone by.
+  [[nodiscard]] int end_by_count(int lo) const {
+    int free = 0;
+    for (int u = lo + 1; u < n_; ++u) {
+      free += loaded(u) ? 0 : 1;
+      if (free == size_) return u + 1;
+    }
+    return n_;
+  }
+
+  void slide(int lo, int end, double net, double price) {
+    if (net < search_.keep_) return;
+    Event event = shift_event(net, price);
+    for (int u = lo; u < end; ++u) {
+      event.effects.push_back(effect(flip(u), u - size_ < lo ? -1 : flip(u - size_)));
+      member(event, u);
+    }
+    add(std::move(event));
+  }
+
+  // Each load in turn goes to the next pin: a free pin of the plan is skipped, and the rest is one
+  // pin less behind.
+  void sequence(int lo, double price) {
+    std::vector<std::pair<int, int>> moves;  // position, source position
+    int behind = size_;
+    int u = lo;
+    for (; u < n_ && behind > 0; ++u) {
+      if (!loaded(u))
+        --behind;
+      else if (u + behind < n_)
+        moves.emplace_back(u + behind, u);
+    }
+    double net = -price;
+    std::vector<bool> filled(static_cast<std::size_t>(n_), false);
+    for (const auto& [to, from] : moves) {
+      net += gain(flip(to), flip(from));
+      filled[static_cast<std::size_t>(to)] = true;
+      if (net + excess_ < search_.keep_) return;
+    }
+    for (int v = lo; v < u; ++v) {
+      if (!filled[static_cast<std::size_t>(v)]) net += search_.gain(slot(flip(v)), kNothing);
+    }
+    if (net < search_.keep_) return;
+    Event event = shift_event(net, price);
+    for (const auto& [to, from] : moves) event.effects.push_back(effect(flip(to), flip(from)));
+    for (int v = lo; v < u; ++v) {
+      if (!filled[static_cast<std::size_t>(v)]) event.effects.push_back({slot(flip(v)), kNowhere});
+      member(event, v);
+    }
+    add(std::move(event));
+  }
+
+  [[nodiscard]] Event shift_event(double net, double price) const {
+    Event event;
+    event.kind = Kind::shifted;
+    event.by = by_;
+    event.price = price;
+    event.net = net;
+    return event;
+  }
+
+  void member(Event& event, int u) const {
+    if (field_.slots[slot(flip(u))].spec != kNothing) event.members.push_back(slot(flip(u)));
+  }
+
+  void wraps() {
+    const double price = search_.prices_.wrap(rail_.length, by_);
+    if (excess_ - price < search_.keep_) return;
+    for (int lo = 0; lo + size_ + 1 < n_; ++lo) {
+      double head = 0;
+      for (int u = lo; u < lo + size_; ++u) head += state_.excess[slot(flip(u))];
+      const int last = std::min(n_, lo + kMostBlock);
+      for (int end = lo + size_ + 2; end <= last; ++end) {
+        const double body = along(size_, lo + size_, end) - price;
+        if (body + head >= search_.keep_) wrap(lo, end, body, price);
+      }
+    }
+  }
+
+  void wrap(int lo, int end, double net, double price) {
+    const int length = end - lo;
+    for (int u = lo; u < lo + size_; ++u) net += gain(flip(u), flip(u + length - size_));
+    if (net < search_.keep_) return;
+    Event event = shift_event(net, price);
+    for (int u = lo; u < end; ++u) {
+      const int source = u < lo + size_ ? u + length - size_ : u - size_;
+      event.effects.push_back(effect(flip(u), flip(source)));
+      member(event, u);
+    }
+    add(std::move(event));
+  }
+
+  const Search& search_;
+  const State& state_;
+  const Field& field_;
+  const Rail& rail_;
+  int n_;
+  Events& out_;
+  double excess_ = 0;
+  std::vector<int> bad_;
+  int by_ = 1, dir_ = 1, size_ = 1;
+  std::vector<std::vector<double>> sums_;
+  std::vector<double> bare_;
+};
+
+void Search::rail(std::uint32_t rail, Events& out) const { RailSearch(*this, rail, out).run(); }
+
+}  // namespace walkdown::match
