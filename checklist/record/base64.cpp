@@ -17,8 +17,9 @@ std::optional<Bytes> from_base64(std::string_view text) {
   Bytes bytes(text.size() / 4 * 3);
   std::size_t size = 0;
   const char* end = nullptr;
-  if (!bytes.empty() && sodium_base642bin(bytes.data(), bytes.size(), text.data(), text.size(),
-                                          nullptr, &size, &end, sodium_base64_VARIANT_ORIGINAL) != 0) {
+  if (!bytes.empty() &&
+      sodium_base642bin(bytes.data(), bytes.size(), text.data(), text.size(), nullptr, &size, &end,
+                        sodium_base64_VARIANT_ORIGINAL) != 0) {
     return std::nullopt;
   }
   bytes.resize(size);

@@ -26,14 +26,22 @@ int hex_digit(char c) {
 
 char short_escape(char letter) {
   switch (letter) {
-    case '"': return '"';
-    case '\\': return '\\';
-    case 'b': return '\b';
-    case 'f': return '\f';
-    case 'n': return '\n';
-    case 'r': return '\r';
-    case 't': return '\t';
-    default: return '\0';
+    case '"':
+      return '"';
+    case '\\':
+      return '\\';
+    case 'b':
+      return '\b';
+    case 'f':
+      return '\f';
+    case 'n':
+      return '\n';
+    case 'r':
+      return '\r';
+    case 't':
+      return '\t';
+    default:
+      return '\0';
   }
 }
 
@@ -43,8 +51,8 @@ bool has_short_escape(int code) {
 
 // Order of two keys as they stand between their quotes.
 bool rises(std::string_view before, std::string_view after) {
-  const bool plain = before.find('\\') == std::string_view::npos &&
-                     after.find('\\') == std::string_view::npos;
+  const bool plain =
+      before.find('\\') == std::string_view::npos && after.find('\\') == std::string_view::npos;
   return plain ? before < after : unescape(before) < unescape(after);
 }
 
@@ -131,13 +139,20 @@ bool Canonical::array(std::size_t depth) {
 
 bool Canonical::value(std::size_t depth) {
   switch (peek()) {
-    case '{': return depth < kMaxDepth && object(depth + 1);
-    case '[': return depth < kMaxDepth && array(depth + 1);
-    case '"': return take_string(nullptr);
-    case 't': return take("true");
-    case 'f': return take("false");
-    case 'n': return take("null");
-    default: return take_whole(nullptr);
+    case '{':
+      return depth < kMaxDepth && object(depth + 1);
+    case '[':
+      return depth < kMaxDepth && array(depth + 1);
+    case '"':
+      return take_string(nullptr);
+    case 't':
+      return take("true");
+    case 'f':
+      return take("false");
+    case 'n':
+      return take("null");
+    default:
+      return take_whole(nullptr);
   }
 }
 

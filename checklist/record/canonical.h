@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 // The one spelling of JSON that a record allows, checked in one pass without building a tree:
 // - no white space; objects with their keys in rising order of UTF-8 bytes, none twice;
-// - whole numbers only, -(2^53 - 1) .. 2^53 - 1 (RFC 7493), no sign but minus, no leading zero, no -0;
+// - whole numbers only, -(2^53 - 1) .. 2^53 - 1 (RFC 7493), no sign but minus, no leading zero, no
+// -0;
 // - strings in UTF-8, escapes only where they must be: \" \\ \b \f \n \r \t, and \u00xx in lower
 //   case for the other characters below 0x20;
 // - at most kMaxDepth objects and arrays inside one another.

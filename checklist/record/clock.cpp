@@ -61,9 +61,9 @@ std::optional<Fields> parse_fields(std::string_view text) {
 
 std::int64_t milliseconds(const Fields& fields) {
   const auto days = date::sys_days{fields.day}.time_since_epoch();
-  return std::chrono::duration_cast<Milliseconds>(
-             days + std::chrono::hours{fields.hour} + std::chrono::minutes{fields.minute} +
-             std::chrono::seconds{fields.second})
+  return std::chrono::duration_cast<Milliseconds>(days + std::chrono::hours{fields.hour} +
+                                                  std::chrono::minutes{fields.minute} +
+                                                  std::chrono::seconds{fields.second})
       .count();
 }
 

@@ -20,14 +20,22 @@ Error cannot_keep(const char* why, const char* remedy) {
 // "\n" -> n; zero where there is no short form.
 char letter_of(char c) {
   switch (c) {
-    case '"': return '"';
-    case '\\': return '\\';
-    case '\b': return 'b';
-    case '\f': return 'f';
-    case '\n': return 'n';
-    case '\r': return 'r';
-    case '\t': return 't';
-    default: return '\0';
+    case '"':
+      return '"';
+    case '\\':
+      return '\\';
+    case '\b':
+      return 'b';
+    case '\f':
+      return 'f';
+    case '\n':
+      return 'n';
+    case '\r':
+      return 'r';
+    case '\t':
+      return 't';
+    default:
+      return '\0';
   }
 }
 
@@ -88,17 +96,26 @@ Done append_nested(const json& value, std::string& out, std::size_t depth) {
 Done append_value(const json& value, std::string& out, std::size_t depth) {
   switch (value.type()) {
     case json::value_t::object:
-    case json::value_t::array: return append_nested(value, out, depth);
-    case json::value_t::string: return append_text(value.get_ref<const std::string&>(), out);
-    case json::value_t::number_integer: return append_whole(value.get<std::int64_t>(), out);
-    case json::value_t::number_unsigned:
-      if (value.get<std::uint64_t>() > std::uint64_t{kMaxWhole}) return append_whole(kMaxWhole + 1, out);
+    case json::value_t::array:
+      return append_nested(value, out, depth);
+    case json::value_t::string:
+      return append_text(value.get_ref<const std::string&>(), out);
+    case json::value_t::number_integer:
       return append_whole(value.get<std::int64_t>(), out);
-    case json::value_t::boolean: out += value.get<bool>() ? "true" : "false"; return done();
-    case json::value_t::null: out += "null"; return done();
+    case json::value_t::number_unsigned:
+      if (value.get<std::uint64_t>() > std::uint64_t{kMaxWhole})
+        return append_whole(kMaxWhole + 1, out);
+      return append_whole(value.get<std::int64_t>(), out);
+    case json::value_t::boolean:
+      out += value.get<bool>() ? "true" : "false";
+      return done();
+    case json::value_t::null:
+      out += "null";
+      return done();
     case json::value_t::number_float:
       return cannot_keep("it is a floating-point number", "keep whole micro- or milli-units");
-    default: return cannot_keep("it is binary", "keep the bytes in base64");
+    default:
+      return cannot_keep("it is binary", "keep the bytes in base64");
   }
 }
 

@@ -60,9 +60,8 @@ Result<LineView> parse_entry_line(std::string_view line) {
 bool is_kind(std::string_view kind) {
   const auto is_letter = [](char c) { return c >= 'a' && c <= 'z'; };
   return !kind.empty() && kind.size() <= 40 && is_letter(kind.front()) &&
-         std::all_of(kind.begin(), kind.end(), [&](char c) {
-           return is_letter(c) || (c >= '0' && c <= '9') || c == '-';
-         });
+         std::all_of(kind.begin(), kind.end(),
+                     [&](char c) { return is_letter(c) || (c >= '0' && c <= '9') || c == '-'; });
 }
 
 Result<LineView> parse_line(std::string_view line) {

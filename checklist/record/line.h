@@ -16,8 +16,8 @@
 
 namespace walkdown::record {
 
-inline constexpr std::size_t kLongestLine = std::size_t{1} << 20U;   // 1 MiB
-inline constexpr std::size_t kLongestOpen = std::size_t{256} << 20U; // entry 0: the whole show
+inline constexpr std::size_t kLongestLine = std::size_t{1} << 20U;    // 1 MiB
+inline constexpr std::size_t kLongestOpen = std::size_t{256} << 20U;  // entry 0: the whole show
 
 // An entry as it stands in its line; the views live as long as the line.
 struct EntryView {

@@ -47,8 +47,7 @@ class Tree {
 
 // RFC 9162 section 2.1.3.2. Nothing where the path has another length than this place needs.
 [[nodiscard]] std::optional<Hash> root_of_inclusion(const Hash& leaf, std::uint64_t index,
-                                                    std::uint64_t size,
-                                                    std::span<const Hash> path);
+                                                    std::uint64_t size, std::span<const Hash> path);
 [[nodiscard]] bool holds_inclusion(const Hash& leaf, std::uint64_t index, std::uint64_t size,
                                    std::span<const Hash> path, const Hash& root);
 
@@ -57,7 +56,8 @@ class Tree {
                                      std::uint64_t new_size, const Hash& new_root,
                                      std::span<const Hash> path);
 
-// The first 16 hex digits of a root in groups of four, to be written on paper: "1a2b 3c4d 5e6f 7081".
+// The first 16 hex digits of a root in groups of four, to be written on paper: "1a2b 3c4d 5e6f
+// 7081".
 [[nodiscard]] std::string mark(const Hash& root);
 
 }  // namespace walkdown::record

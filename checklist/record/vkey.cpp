@@ -77,7 +77,8 @@ Result<VerifyKey> parse_vkey(std::string_view from) {
   key.name = from.substr(0, first);
   if (!is_key_name(key.name)) return not_a_key(from, "its name has a space, or is empty");
   const auto bytes = from_base64(from.substr(second + 1));
-  if (!bytes || bytes->size() != 1 + key.key.size()) return not_a_key(from, "it was cut or changed");
+  if (!bytes || bytes->size() != 1 + key.key.size())
+    return not_a_key(from, "it was cut or changed");
   key.type = bytes->front();
   if (key.type != kSignsNotes && key.type != kCosigns) return not_a_key(from, "it is not Ed25519");
   std::copy(bytes->begin() + 1, bytes->end(), key.key.begin());

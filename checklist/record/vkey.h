@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 // A public Ed25519 key as text, in the vkey form of C2SP signed-note:
 //   <name>+<key id, 8 hex digits>+<base64(type byte || 32 key bytes)>
-// The key id is the first four bytes of SHA-256(name || LF || type byte || key). Type 0x01 signs the
-// note itself; 0x04 is the timestamped cosignature of C2SP tlog-cosignature.
+// The key id is the first four bytes of SHA-256(name || LF || type byte || key). Type 0x01 signs
+// the note itself; 0x04 is the timestamped cosignature of C2SP tlog-cosignature.
 #pragma once
 
 #include <array>

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "checklist/record/commit.h"
+
+#include <bit>
+
+namespace walkdown::record {
+
+namespace {
+
+constexpr std::size_t kMostTries = 8'000'000;
+
+// What stands beside the way from one leaf up to the root.
+struct Sibling {
+  Hash hash;
+  bool left;
+};
+
+class Siblings {
+ public:
+  Siblings(const Tree& before, const std::vector<Hash>& leaves)
+      : before_(before), leaves_(leaves) {}
+
+  // Root of the entries [begin, end). A range wholly before the commit is one of the tree's full
+  // subtrees, since every larger aligned range reaches into the commit.
+  [[nodiscard]] Hash root(std::uint64_t begin, std::uint64_t end) const {
+    if (end <= before_.size()) return subtree(begin);
+    if (end - begin == 1) return leaves_[begin - before_.size()];
+    const std::uint64_t middle = begin + std::bit_floor(end - begin - 1);
+    return node_hash(root(begin, middle), root(middle, end));
+  }
+
+  // From the leaf upwards.
+  [[nodiscard]] std::vector<Sibling> beside(std::uint64_t entry) const {
+    std::vector<Sibling> path;
+    std::uint64_t begin = 0, end = before_.size() + leaves_.size();
+    while (end - begin > 1) {
+      const std::uint64_t middle = begin + std::bit_floor(end - begin - 1);
+      const bool left = entry >= middle;
+      path.push_back({left ? root(begin, middle) : root(middle, end), left});
+      (left ? begin : end) = middle;
+    }
+    return {path.rbegin(), path.rend()};
+  }
+
+ private:
+  [[nodiscard]] Hash subtree(std::uint64_t begin) const {
+    std::uint64_t at = 0;
+    std::uint64_t bits = before_.size();
+    for (const Hash& hash : before_.subtrees()) {
+      if (at == begin) return hash;
+      at += std::bit_floor(bits);
+      bits -= std::bit_floor(bits);
+    }
+    return {};
+  }
+
+  const Tree& before_;
+  const std::vector<Hash>& leaves_;
+};
+
+Hash climb(Hash hash, const std::vector<Sibling>& path) {
+  for (const Sibling& sibling : path) {
+    hash = sibling.left ? node_hash(sibling.hash, hash) : node_hash(hash, sibling.hash);
+  }
+  return hash;
+}
+
+}  // namespace
+
+void Commit::add(std::uint64_t number, std::string_view line, const EntryView& view) {
+  const auto offset = [line](std::string_view part) {
+    return static_cast<std::size_t>(part.data() - line.data());
+  };
+  held_.push_back({number, text_.size(), line.size(), offset(view.kind), view.kind.size(),
+                   offset(view.body), view.body.size(), view});
+  text_ += line;
+  leaves_.push_back(leaf_hash(line));
+}
+
+void Commit::clear() {
+  text_.clear();
+  held_.clear();
+  leaves_.clear();
+}
+
+std::string_view Commit::line(std::size_t i) const {
+  return std::string_view(text_).substr(held_[i].begin, held_[i].size);
+}
+
+EntryView Commit::view(std::size_t i) const {
+  const Held& held = held_[i];
+  EntryView view = held.view;
+  view.kind = line(i).substr(held.kind, held.kind_size);
+  view.body = line(i).substr(held.body, held.body_size);
+  return view;
+}
+
+std::optional<std::size_t> find_flipped_bit(const Commit& commit, const Tree& before,
+                                            const Hash& root) {
+  if (commit.size() == 1) return 0;
+  if (commit.bytes() * 8 > kMostTries) return std::nullopt;
+  const Siblings siblings(before, commit.leaves());
+  for (std::size_t i = 0; i < commit.size(); ++i) {
+    const std::vector<Sibling> path = siblings.beside(before.size() + i);
+    std::string line(commit.line(i));
+    for (std::size_t bit = 0; bit < line.size() * 8; ++bit) {
+      const auto mask = static_cast<char>(1U << (bit % 8));
+      line[bit / 8] = static_cast<char>(line[bit / 8] ^ mask);
+      if (climb(leaf_hash(line), path) == root) return i;
+      line[bit / 8] = static_cast<char>(line[bit / 8] ^ mask);
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace walkdown::record

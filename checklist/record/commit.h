@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+// The entries between two checkpoints, as the verifier holds them until the second one came.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "checklist/record/line.h"
+#include "checklist/record/merkle.h"
+
+namespace walkdown::record {
+
+class Commit {
+ public:
+  // `view` is of `line`; the line is copied. `number` is its place in the file, from 1.
+  void add(std::uint64_t number, std::string_view line, const EntryView& view);
+  void clear();
+
+  [[nodiscard]] bool empty() const { return held_.empty(); }
+  [[nodiscard]] std::size_t size() const { return held_.size(); }
+  [[nodiscard]] std::size_t bytes() const { return text_.size(); }
+  [[nodiscard]] std::uint64_t line_number(std::size_t i) const { return held_[i].number; }
+  [[nodiscard]] const std::vector<Hash>& leaves() const { return leaves_; }
+  [[nodiscard]] std::string_view line(std::size_t i) const;
+  // Lives until the next add() or clear().
+  [[nodiscard]] EntryView view(std::size_t i) const;
+
+ private:
+  struct Held {
+    std::uint64_t number;
+    std::size_t begin, size;
+    std::size_t kind, kind_size, body, body_size;
+    EntryView view;  // its text parts are not used: they point into a line that is gone
+  };
+
+  std::string text_;
+  std::vector<Held> held_;
+  std::vector<Hash> leaves_;
+};
+
+// Which of the commit's lines becomes right by turning one single bit, so that the tree `before`
+// and the commit have this root. A root alone says only that some line was changed; a flipped bit
+// is what a bad disk or cable does, and then the line can be named. Gives up beyond some million
+// tries.
+[[nodiscard]] std::optional<std::size_t> find_flipped_bit(const Commit& commit, const Tree& before,
+                                                          const Hash& root);
+
+}  // namespace walkdown::record

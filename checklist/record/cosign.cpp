@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "checklist/record/cosign.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace walkdown::record {
+
+namespace {
+
+using nlohmann::json;
+
+constexpr std::size_t kTimeBytes = 8;
+constexpr std::size_t kSignatureBytes = 64;
+
+Error not_one(const char* why) {
+  return {Code::bad_input, std::string("the cosignature does not hold: ") + why, "", ""};
+}
+
+std::string message(std::uint64_t time_s, const std::string& checkpoint) {
+  return "cosignature/v1\ntime " + std::to_string(time_s) + '\n' + checkpoint;
+}
+
+VerifyKey as_cosigner(VerifyKey key) {
+  key.type = kCosigns;
+  return key;
+}
+
+std::optional<Hash> hash_of(const json& text) {
+  if (!text.is_string()) return std::nullopt;
+  const auto bytes = from_base64(text.get_ref<const std::string&>());
+  Hash hash{};
+  if (!bytes || bytes->size() != hash.size()) return std::nullopt;
+  std::copy(bytes->begin(), bytes->end(), hash.begin());
+  return hash;
+}
+
+}  // namespace
+
+Result<std::string> cosign(std::string_view checkpoint_note, const SigningKey& witness,
+                           std::int64_t time_s) {
+  const auto note = parse_note(checkpoint_note);
+  if (!note) return note.error();
+  if (const auto checkpoint = parse_checkpoint(note->text); !checkpoint) return checkpoint.error();
+  if (time_s < 0) return not_one("its time is before 1970");
+  const auto time = static_cast<std::uint64_t>(time_s);
+  Bytes bytes;
+  for (unsigned shift = 64; shift > 0; shift -= 8) {
+    bytes.push_back(static_cast<std::uint8_t>(time >> (shift - 8)));
+  }
+  const Bytes signature = witness.sign(message(time, note->text));
+  bytes.insert(bytes.end(), signature.begin(), signature.end());
+  const VerifyKey by = as_cosigner(witness.verify_key());
+  return text(Note{note->text, {{by.name, key_id(by), std::move(bytes)}}});
+}
+
+Result<Cosigned> parse_cosigned(std::string_view from) {
+  auto note = parse_note(from);
+  if (!note) return note.error();
+  auto checkpoint = parse_checkpoint(note->text);
+  if (!checkpoint) return checkpoint.error();
+  const Bytes& bytes = note->signatures.front().bytes;
+  if (note->signatures.size() != 1) return not_one("it has more than one signature");
+  if (bytes.size() != kTimeBytes + kSignatureBytes) return not_one("it has another length");
+  Cosigned cosigned{std::move(*note), std::move(*checkpoint), 0, 0, {}};
+  const Bytes& kept = cosigned.note.signatures.front().bytes;
+  for (std::size_t i = 0; i < kTimeBytes; ++i) {
+    cosigned.time_s = (cosigned.time_s << 8U) | kept[i];
+  }
+  if ((kept.front() & 0x80U) != 0) return not_one("its time is beyond 2^63 - 1");
+  return cosigned;
+}
+
+Result<Cosigned> parse_cosign_body(const json& body) {
+  const auto note = body.find("note"), to = body.find("to"), path = body.find("path");
+  if (note == body.end() || !note->is_string()) return not_one("it has no note");
+  if (to == body.end() || !to->is_number_unsigned()) return not_one("it has no `to`");
+  if (path == body.end() || !path->is_array()) return not_one("it has no `path`");
+  auto cosigned = parse_cosigned(note->get_ref<const std::string&>());
+  if (!cosigned) return cosigned.error();
+  cosigned->to = to->get<std::uint64_t>();
+  for (const json& each : *path) {
+    const auto hash = hash_of(each);
+    if (!hash) return not_one("its path is not of hashes");
+    cosigned->path.push_back(*hash);
+  }
+  return cosigned;
+}
+
+json cosign_body(std::string_view note, std::uint64_t to, const std::vector<Hash>& path) {
+  json texts = json::array();
+  for (const Hash& hash : path) texts.push_back(base64(hash.data(), hash.size()));
+  return {{"note", std::string(note)}, {"path", std::move(texts)}, {"to", to}};
+}
+
+bool is_cosigned_by(const Cosigned& cosigned, const VerifyKey& key) {
+  const VerifyKey by = as_cosigner(key);
+  const NoteSignature& signature = cosigned.note.signatures.front();
+  const Bytes only(signature.bytes.begin() + kTimeBytes, signature.bytes.end());
+  return signature.name == by.name && signature.id == key_id(by) &&
+         verify(by, message(cosigned.time_s, cosigned.note.text), only);
+}
+
+}  // namespace walkdown::record

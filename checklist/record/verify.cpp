@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "checklist/record/verify.h"
+
+#include "checklist/record/checker.h"
+#include "checklist/record/line_source.h"
+
+namespace walkdown::record {
+
+Result<Report> verify_file(const std::string& path, const VerifyOptions& options) {
+  Checker checker(options);
+  const auto rest =
+      read_lines(path, {[&](std::string_view line) { return checker.line(line); },
+                        [&] { return checker.longest_line(); }, [&] { checker.too_long(); }});
+  if (!rest) return rest.error();
+  return checker.finish(*rest);
+}
+
+Report verify_bytes(std::string_view bytes, const VerifyOptions& options) {
+  Checker checker(options);
+  while (true) {
+    const std::size_t end = bytes.find('\n');
+    if (end == std::string_view::npos) return checker.finish(bytes);
+    if (!checker.line(bytes.substr(0, end))) return checker.finish({});
+    bytes.remove_prefix(end + 1);
+  }
+}
+
+Result<std::vector<VerifyKey>> parse_known_keys(std::string_view text) {
+  std::vector<VerifyKey> keys;
+  for (std::size_t row = 1; !text.empty(); ++row) {
+    const std::size_t end = std::min(text.find('\n'), text.size());
+    std::string_view line = text.substr(0, end);
+    text.remove_prefix(std::min(end + 1, text.size()));
+    while (!line.empty() && (line.back() == '\r' || line.back() == ' ')) line.remove_suffix(1);
+    if (line.empty() || line.front() == '#') continue;
+    auto key = parse_vkey(line);
+    if (!key) {
+      Error error = key.error();
+      error.where = "row " + std::to_string(row) + ": " + error.where;
+      return error;
+    }
+    keys.push_back(std::move(*key));
+  }
+  return keys;
+}
+
+}  // namespace walkdown::record
