@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // What stands behind the names in a plan: igniters and wire, and how the wiring was done.
-// Read from TOML (DEVELOPERS.md, "igniter file"); see igniter_file.h.
+// Read from TOML (FORMAT.md beside this file); see igniter_file.h.
 #pragma once
 
 #include <cstddef>
@@ -25,31 +25,31 @@ struct Interval {
 struct Igniter {
   std::string name;
   Interval bridge_ohm;
-  std::string source;                  // where the figures come from
-  std::optional<double> all_fire_a;    // least current that fires every one
-  std::optional<double> no_fire_a;     // largest current that fires none
-  std::optional<double> test_max_a;    // largest test current the maker allows
-  Interval fitted_lead_ohm;            // the leads fitted to one igniter, both conductors; 0 if none
+  std::string source;                // where the figures come from
+  std::optional<double> all_fire_a;  // least current that fires every one
+  std::optional<double> no_fire_a;   // largest current that fires none
+  std::optional<double> test_max_a;  // largest test current the maker allows
+  Interval fitted_lead_ohm;          // the leads fitted to one igniter, both conductors; 0 if none
 };
 
 // One conductor. Copper unless alpha says otherwise.
 struct Wire {
-  std::string name;               // as in the plan: "AWG24", "0.5mm2", or a [wire.NAME]
-  Interval ohm_per_km;            // of one conductor at 20 degC, length as planned
-  double alpha_per_k = 0.00393;   // IEC 60028 for annealed copper
+  std::string name;              // as in the plan: "AWG24", "0.5mm2", or a [wire.NAME]
+  Interval ohm_per_km;           // of one conductor at 20 degC, length as planned
+  double alpha_per_k = 0.00393;  // IEC 60028 for annealed copper
   std::string source;
 };
 
 struct Wiring {
-  double lead_tol_pct = 5;            // length and gauge of one lead against the plan, +- per cent
-  Interval contact_ohm{0.0, 0.10};    // both contacts of one pin together
-  double temp_c = 20;                 // of the wire
-  double temp_tol_k = 10;             // half-range of that temperature, the same for the field
+  double lead_tol_pct = 5;          // length and gauge of one lead against the plan, +- per cent
+  Interval contact_ohm{0.0, 0.10};  // both contacts of one pin together
+  double temp_c = 20;               // of the wire
+  double temp_tol_k = 10;           // half-range of that temperature, the same for the field
 };
 
 struct Catalogue {
   std::vector<Igniter> igniters;
-  std::vector<Wire> wires;            // named ones from the file, and each size that a plan uses
+  std::vector<Wire> wires;  // named ones from the file, and each size that a plan uses
   Wiring wiring;
 
   // Index by name, npos where there is none. Linear: for hot paths keep the index.

@@ -23,11 +23,11 @@ inline constexpr std::uint16_t kNoWire = 0xFFFF;
 // What hangs on a pin, electrically. count 0 is a pin that is planned to stay without a load.
 // With count 1 the join is normalised to series: there is nothing to join.
 struct Load {
-  std::uint16_t igniter = 0;       // index into Catalogue::igniters
-  std::uint16_t count = 1;         // 0..999
+  std::uint16_t igniter = 0;  // index into Catalogue::igniters
+  std::uint16_t count = 1;    // 0..999
   Join join = Join::series;
-  std::uint16_t wire = kNoWire;    // index into Catalogue::wires
-  double lead_m = 0;               // one-way length in metres, 0..10000
+  std::uint16_t wire = kNoWire;  // index into Catalogue::wires
+  double lead_m = 0;             // one-way length in metres, 0..10000
 
   friend bool operator==(const Load&, const Load&) = default;
 };
@@ -36,11 +36,11 @@ struct PlannedPin {
   PinId id;
   Load load;
   std::string cue;
-  std::string position;             // empty where the plan names none
+  std::string position;  // empty where the plan names none
   std::string device;
   std::optional<double> calibre_mm;
   std::string note;
-  std::size_t row = 0;              // 1-based row of the file, the header being row 1
+  std::size_t row = 0;  // 1-based row of the file, the header being row 1
   std::vector<std::pair<std::string, std::string>> more;  // unknown columns, kept as they were
 };
 
@@ -53,9 +53,9 @@ struct Layout {
 };
 
 struct Plan {
-  std::vector<PlannedPin> pins;   // sorted by id, no id twice
+  std::vector<PlannedPin> pins;  // sorted by id, no id twice
   Catalogue catalogue;
-  Layout layout;                  // covers at least every planned pin
+  Layout layout;  // covers at least every planned pin
 
   // Null where nothing is planned. O(log n).
   [[nodiscard]] const PlannedPin* find(PinId id) const;
