@@ -11,21 +11,60 @@ namespace {
 
 constexpr double kFar = 8.5;  // standard deviations; beyond, a normal is 0 in double for our use
 constexpr double kLeastWidth = 1e-6;
+constexpr double kPerUnit = 64;  // knots per standard deviation
 
-// The order-fold integral of the normal density of deviation s, from minus infinity to z * s.
-double repeated_integral(int order, double z, double s) {
+// The normal density and its integrals at one knot, for standard deviation 1.
+struct Knot {
+  double density = 0;
+  double below = 0;   // integral of the density
+  double second = 0;  // integral of that
+  double third = 0;   // and of that
+};
+
+// Each integral is the derivative of the next, so a cubic between knots costs no exponential; it is
+// good to 1e-10 of the whole, far below the least density that we tell apart.
+constexpr std::size_t kKnots = static_cast<std::size_t>(2 * kFar * kPerUnit) + 2;
+
+std::array<Knot, kKnots> make_knots() {
+  std::array<Knot, kKnots> made{};
+  for (std::size_t i = 0; i < kKnots; ++i) {
+    const double z = -kFar + static_cast<double>(i) / kPerUnit;
+    const double at = normal_density(z);
+    const double below = std::erfc(-z / std::numbers::sqrt2) / 2;
+    made[i] = {at, below, z * below + at, ((z * z + 1) * below + z * at) / 2};
+  }
+  return made;
+}
+
+const std::array<Knot, kKnots> knots = make_knots();
+
+// Cubic through both ends with the given slopes, t in [0, 1] of a step.
+double between(double from, double to, double slope_from, double slope_to, double t) {
+  constexpr double step = 1 / kPerUnit;
+  const double rise = to - from;
+  const double a = slope_from * step - rise;
+  const double b = rise - slope_to * step;
+  return from + t * rise + t * (1 - t) * ((1 - t) * a + t * b);
+}
+
+// The order-fold integral of the normal density of deviation 1, from minus infinity to z.
+double repeated_integral(int order, double z) {
   if (z < -kFar) return 0;
-  const double below = z > kFar ? 1.0 : normal_below(z);
-  const double at = z > kFar ? 0.0 : normal_density(z);
+  if (z >= kFar) return order == 1 ? 1 : order == 2 ? z : order == 3 ? (z * z + 1) / 2 : 0;
+  const double at = (z + kFar) * kPerUnit;
+  const auto i = static_cast<std::size_t>(at);
+  const double t = at - static_cast<double>(i);
+  const Knot& low = knots[i];
+  const Knot& high = knots[i + 1];
   switch (order) {
     case 0:
-      return at / s;
+      return normal_density(z);
     case 1:
-      return below;
+      return between(low.below, high.below, low.density, high.density, t);
     case 2:
-      return s * (z * below + at);
+      return between(low.second, high.second, low.below, high.below, t);
     default:
-      return s * s / 2 * ((z * z + 1) * below + z * at);
+      return between(low.third, high.third, low.second, high.second, t);
   }
 }
 
@@ -36,7 +75,7 @@ double normal_density(double z) {
   return scale * std::exp(-z * z / 2);
 }
 
-double normal_below(double z) { return std::erfc(-z / std::numbers::sqrt2) / 2; }
+double normal_below(double z) { return repeated_integral(1, z); }
 
 double Shape::variance() const {
   return rest + (box[0] * box[0] + box[1] * box[1] + box[2] * box[2]) / 12;
@@ -65,9 +104,10 @@ double density(const Shape& shape, double y, double noise) {
   const double s = std::sqrt(std::max(rest, 1e-12));
   const double x = -std::abs(y - shape.mean);
   if (x < -(box[0] + box[1] + box[2]) / 2 - kFar * s) return 0;
+  const double per = 1 / s;
   double sum = 0;
-  double scale = 1;
-  for (int i = 0; i < order; ++i) scale /= box[static_cast<std::size_t>(i)];
+  double scale = per;
+  for (int i = 0; i < order; ++i) scale *= s / box[static_cast<std::size_t>(i)];
   for (unsigned corner = 0; corner < (1U << static_cast<unsigned>(order)); ++corner) {
     double at = x;
     double sign = 1;
@@ -76,7 +116,7 @@ double density(const Shape& shape, double y, double noise) {
       at += (low ? -0.5 : 0.5) * box[i];
       if (low) sign = -sign;
     }
-    sum += sign * repeated_integral(order, at / s, s);
+    sum += sign * repeated_integral(order, at * per);
   }
   return std::max(0.0, sum * scale);
 }

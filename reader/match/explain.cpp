@@ -12,7 +12,10 @@ namespace walkdown::match {
 namespace {
 
 constexpr int kRounds = 8;
-constexpr double kTie = 1e-9;     // equal costs are normal where loads are equal
+constexpr std::uint32_t kMostRails = 64;  // of a module whose rails are paired with each other
+constexpr double kLarge = 12;             // nats: an exchange that is beyond doubt
+constexpr double kMostly = 0.6;           // of the excess of its slots
+constexpr double kTie = 1e-9;             // equal costs are normal where loads are equal
 constexpr double kRivalRoom = 7;  // nats below the best that a rival may lie: a share of 1/1000
 constexpr std::size_t kMostRivals = 64;
 
@@ -67,6 +70,8 @@ class Explainer {
         dirty_(field.rails.size(), true) {}
 
   Explanation make() {
+    large();
+    std::fill(dirty_.begin(), dirty_.end(), true);
     for (int round = 0; round < kRounds && grow(); ++round) {
     }
     refine();
@@ -79,45 +84,66 @@ class Explainer {
   }
 
  private:
+  // Whole modules and rails first, where they explain most of what is wrong with them: it need not
+  // be looked at pin by pin.
+  void large() {
+    search_.keep(kLarge);
+    Events candidates = pairs(false);
+    for (std::uint32_t r = 0; r < field_.rails.size(); ++r) search_.reversed(r, candidates);
+    candidates.erase(std::remove_if(candidates.begin(), candidates.end(),
+                                    [&](const Event& event) {
+                                      double wrong = 0;
+                                      for (const Effect& e : event.effects) {
+                                        wrong += state_.excess[e.slot];
+                                      }
+                                      return event.net < kMostly * wrong;
+                                    }),
+                     candidates.end());
+    accept(std::move(candidates), kLarge);
+  }
+
   // One round: all candidates of the dirty rails, the best of those that do not touch.
   bool grow() {
     search_.keep(0);
-    Events candidates = collect();
+    Events candidates = pairs(true);
+    for (std::uint32_t r = 0; r < field_.rails.size(); ++r) {
+      if (!dirty_[r]) continue;
+      search_.rail(r, candidates);
+      const Rail& rail = field_.rails[r];
+      for (std::uint32_t i = rail.first; i < rail.first + rail.size; ++i) {
+        if (state_.excess[i] > kBad) search_.swaps(i, candidates);
+      }
+    }
+    return accept(std::move(candidates), kTie);
+  }
+
+  bool accept(Events candidates, double least) {
     std::sort(candidates.begin(), candidates.end(), better);
     std::fill(dirty_.begin(), dirty_.end(), false);
     std::vector<bool> touched(field_.slots.size(), false);
     bool any = false;
     for (Event& event : candidates) {
+      if (event.net <= least) break;
       const bool clash = std::any_of(event.effects.begin(), event.effects.end(),
                                      [&](const Effect& e) { return touched[e.slot]; });
       for (const Effect& e : event.effects) {
-        if (clash) dirty_[field_.rail_of[e.slot]] = true;
-      }
-      if (clash || event.net <= kTie) continue;
-      for (const Effect& e : event.effects) {
-        touched[e.slot] = true;
+        touched[e.slot] = touched[e.slot] || !clash;
         dirty_[field_.rail_of[e.slot]] = true;
       }
+      if (clash) continue;
       take(std::move(event));
       any = true;
     }
     return any;
   }
 
-  Events collect() {
+  // Exchanges of rails and modules, and, if asked, swaps between modules.
+  Events pairs(bool far_swaps) {
     Events out;
-    for (std::uint32_t m = 0; m < field_.modules.size(); ++m) {
-      const Module& module = field_.modules[m];
+    for (const Module& module : field_.modules) {
       for (std::uint32_t r = module.first; r < module.first + module.rails; ++r) {
-        if (!dirty_[r]) continue;
-        search_.rail(r, out);
-        for (std::uint32_t q = module.first; q < module.first + module.rails; ++q) {
-          if (q > r || (q < r && !dirty_[q]))
-            search_.rail_pair(std::min(r, q), std::max(r, q), out);
-        }
-        const Rail& rail = field_.rails[r];
-        for (std::uint32_t i = rail.first; i < rail.first + rail.size; ++i) {
-          if (state_.excess[i] > kBad) search_.swaps(i, out);
+        for (std::uint32_t q = r + 1; q < module.first + std::min(module.rails, kMostRails); ++q) {
+          if (dirty_[r] || dirty_[q]) search_.rail_pair(r, q, out);
         }
       }
     }
@@ -126,6 +152,7 @@ class Explainer {
       if (dirty_[a] || dirty_[b]) search_.rail_pair(a, b, out);
     }
     for (const auto& [a, b] : partners.modules) search_.module_pair(a, b, out);
+    if (!far_swaps) return out;
     for (const auto& [a, b] : partners.slots) search_.swap(a, b, out);
     return out;
   }

@@ -10,6 +10,8 @@ namespace {
 
 constexpr double kBin = 0.05;
 constexpr std::size_t kMostBins = 20000;
+constexpr double kLeastLead = 1e-3;       // ohm: less is no lead
+constexpr double kClearly = 10;           // times likelier than all faults together
 constexpr double kLargest = 600;          // exponents beyond are cut: all that far is certain
 constexpr std::size_t kMostRepeats = 16;  // of an intermittent, looked at one by one
 
@@ -17,11 +19,12 @@ double& at(std::array<double, kCauses>& w, Cause cause) {
   return w[static_cast<std::size_t>(cause)];
 }
 
+// Density of a log-uniform x with its edges blurred by a ramp: a value a digit below the least
+// fault is still one.
 double log_uniform(double x, double lo, double hi, double sigma) {
-  // Edges blurred by the noise, so that a value a digit below the least fault is still one.
-  if (x < lo - 4 * sigma || x > hi + 4 * sigma) return 0;
-  const double inside = normal_below((x - lo) / sigma) * normal_below((hi - x) / sigma);
-  return inside / (std::max(x, lo) * std::log(hi / lo));
+  const double inside = std::min((x - lo) / (4 * sigma) + 0.5, (hi - x) / (4 * sigma) + 0.5);
+  if (inside <= 0) return 0;
+  return std::min(inside, 1.0) / std::max(x, lo);
 }
 
 }  // namespace
@@ -34,19 +37,46 @@ Mixture::Mixture(const Field& field, SpecTable& table, const Shared& shared, con
       priors_(priors),
       samples_(samples),
       tester_(tester) {
+  prepare_spreads();
   prepare_levels();
   prepare_anybody();
+}
+
+void Mixture::prepare_spreads() {
+  per_spread_.assign(field_.slots.size(), 1.0);
+  unsteady_.assign(field_.slots.size(), false);
+  for (std::size_t i = 0; i < field_.slots.size(); ++i) {
+    const Seen& seen = field_.slots[i].seen;
+    unsteady_[i] = jumps(seen);
+    if (seen.numbers < 2) continue;
+    const double n = seen.numbers;
+    const double ln = 0.5 * std::log(n) +
+                      (n - 1) / 2 * std::log(2 * std::numbers::pi * shared_.noise) +
+                      seen.squares / (2 * shared_.noise);
+    per_spread_[i] = std::exp(std::clamp(ln, -kLargest, kLargest));
+  }
 }
 
 void Mixture::prepare_levels() {
   const LoadRates& rate = priors_.load;
   for (std::size_t s = 1; s < table_.specs.size(); ++s) {
     Spec& spec = table_.specs[s];
-    const double faults = rate.open + rate.poor_joint + rate.shorted + rate.leak + rate.wrong_lead +
-                          rate.intermittent + rate.repeated + rate.extra;
+    const LoadKind& kind = table_.kinds[spec.kind];
+    spec.faults =
+        rate.open + rate.poor_joint + rate.shorted + rate.leak + rate.intermittent + rate.repeated +
+        rate.extra + (spec.lead_shown >= kLeastLead ? rate.wrong_lead : 0) +
+        (kind.can_miss ? rate.missing : 0) + (kind.others.empty() ? 0 : rate.wrong_igniter);
     const double top = density(spec.sound, spec.sound.mean, shared_.noise);
-    spec.level = -std::log((1 - faults) * std::max(top, 1e-9));
-    spec.usual = spec.level + (spec.sound.plateau(std::sqrt(shared_.noise)) > 0 ? 0.05 : 0.5);
+    spec.level = -std::log((1 - spec.faults) * std::max(top, 1e-9));
+    Weights w{};
+    load_faults(w, spec, spec.sound.mean, shared_.noise);
+    lead_faults(w, spec, spec.sound.mean, shared_.noise);
+    for (const double part : w) spec.rivals += part;
+    spec.rivals = 2 * spec.rivals + 0.004;
+    spec.top = (1 - spec.faults) * top;
+    spec.plateau = spec.sound.plateau(std::sqrt(shared_.noise + spec.sound.rest));
+    spec.middle = std::max(spec.plateau, 1.2 * std::sqrt(spec.sound.variance())) + 0.1;
+    spec.usual = spec.level + (spec.plateau > 0 ? 0.05 : 0.5);
   }
 }
 
@@ -96,7 +126,7 @@ double Mixture::noise_of(const Seen& seen) const {
   return own / std::max(1U, seen.numbers) + shared_.rounding;
 }
 
-bool Mixture::unsteady(const Seen& seen) const {
+bool Mixture::jumps(const Seen& seen) const {
   if (seen.numbers > 0 && seen.overs > 0) return true;
   if (seen.numbers < 2) return false;
   const double free = seen.numbers - 1;
@@ -106,46 +136,41 @@ bool Mixture::unsteady(const Seen& seen) const {
   return std::cbrt(ratio) > 1 - spread + 4.5 * std::sqrt(spread) && ratio > 9 / free;
 }
 
-// ln of the likelihood of the repeats' spread about their mean, when they share one resistance.
-double Mixture::ln_spread(const Seen& seen) const {
-  if (seen.numbers < 2) return 0;
-  const double n = seen.numbers;
-  return -0.5 * std::log(n) - (n - 1) / 2 * std::log(2 * std::numbers::pi * shared_.noise) -
-         seen.squares / (2 * shared_.noise);
-}
+double Mixture::per_spread(const Slot& slot) const { return per_spread_[index(slot)]; }
 
 // Likelihood that each reading repeats the line before, against that of the spread alone.
-double Mixture::repeat_gain(const Seen& seen) const {
-  if (!seen.repeated) return 0;
-  const double ln = -static_cast<double>(seen.numbers) * std::log(shared_.digit) - ln_spread(seen);
-  return std::exp(std::min(ln, kLargest));
+double Mixture::repeat_gain(const Slot& slot) const {
+  if (!slot.seen.repeated) return 0;
+  return per_spread(slot) *
+         std::pow(shared_.digit, -static_cast<double>(std::min(slot.seen.numbers, 100U)));
 }
 
 // Readings of an intermittent: each on its own over range, or the sound loop and a loose contact.
 double Mixture::wobble(const Slot& slot, const Shape& sound) const {
   const Seen& seen = slot.seen;
   const Sizes& size = priors_.size;
-  const double over = seen.overs * std::log(size.loose_open);
-  if (seen.numbers == 0) return std::exp(over);
+  double over = 1;
+  for (std::uint32_t i = 0; i < std::min(seen.overs, 100U); ++i) over *= size.loose_open;
+  if (seen.numbers == 0) return over;
   const double half = std::sqrt(3 * sound.variance());
   const double sigma = std::sqrt(shared_.noise);
-  constexpr int kPoints = 9;
+  const int points = unsteady(slot) ? 9 : 3;
+  const double each = (1 - size.loose_open) / std::log(size.loose_hi_ohm / size.loose_lo_ohm);
   double sum = 0;
-  for (int p = 0; p < kPoints; ++p) {
-    const double base = sound.mean + half * (2 * (p + 0.5) / kPoints - 1);
-    double product = 1;
+  for (int p = 0; p < points; ++p) {
+    const double base = sound.mean + half * (2 * (p + 0.5) / points - 1);
+    double product = 1.0 / points;
     std::size_t used = 0;
     for (std::uint32_t i = 0; i < seen.count() && used < kMostRepeats && product > 0; ++i) {
       const Sample& sample = samples_[field_.order[seen.first + i]];
       if (sample.over) continue;
       ++used;
-      product *= (1 - size.loose_open) * log_uniform(judged(sample, tester_) - base,
-                                                     size.loose_lo_ohm, size.loose_hi_ohm, sigma);
+      product *= each * log_uniform(judged(sample, tester_) - base, size.loose_lo_ohm,
+                                    size.loose_hi_ohm, sigma);
     }
-    sum += product / kPoints;
+    sum += product;
   }
-  if (sum <= 0) return 0;
-  return std::exp(std::min(std::log(sum) + over - ln_spread(seen), kLargest));
+  return std::min(sum * over * per_spread(slot), 1e280);
 }
 
 void Mixture::load_faults(Weights& w, const Spec& spec, double y, double noise) const {
@@ -156,8 +181,8 @@ void Mixture::load_faults(Weights& w, const Spec& spec, double y, double noise) 
   const auto with = [&](const Shape& load) {
     const double off = shared_.shown(load.mean + spec.lead_shown + table_.contact_ohm.mid()) - y;
     // Far beyond the sum of all widths there is nothing: spare the integral.
-    const double reach = load.box[0] + load.box[1] + load.box[2] + spec.lead_box + 1;
-    if (std::abs(off) > reach + 9 * std::sqrt(load.rest + spec.shared_var)) return 0.0;
+    const double reach = (load.box[0] + load.box[1] + load.box[2] + spec.lead_box) / 2 + 0.1;
+    if (std::abs(off) > reach + 6 * std::sqrt(load.rest + spec.shared_var + noise)) return 0.0;
     Shape whole = whole_shape(load, shown, table_.contact_ohm);
     whole.mean = shared_.shown(whole.mean);
     whole.rest += spec.shared_var;
@@ -198,7 +223,7 @@ void Mixture::lead_faults(Weights& w, const Spec& spec, double y, double noise) 
     at(w, Cause::shorted) = rate.shorted * (size.short_far_end * density(end, y, noise) +
                                             (1 - size.short_far_end) * density(along, y, noise));
   }
-  if (spec.lead_shown < 1e-3) return;
+  if (spec.lead_shown < kLeastLead) return;
   const double base = shared_.shown(kind.sound.mean + table_.contact_ohm.mid());
   const double rest = kind.sound.variance() + contact * contact / 12 + spec.shared_var +
                       spec.lead_box * spec.lead_box / 12 + noise;
@@ -218,16 +243,10 @@ Mixture::Weights Mixture::numbers(const Slot& slot, const Spec& spec) const {
   if (slot.seen.overs == 0) {
     load_faults(w, spec, y, noise);
     lead_faults(w, spec, y, noise);
-    double faults = rate.open + rate.poor_joint + rate.shorted + rate.leak + rate.intermittent +
-                    rate.repeated + rate.extra;
-    const LoadKind& kind = table_.kinds[spec.kind];
-    if (spec.lead_shown >= 1e-3) faults += rate.wrong_lead;
-    if (kind.can_miss) faults += rate.missing;
-    if (!kind.others.empty()) faults += rate.wrong_igniter;
-    at(w, Cause::sound) = (1 - faults) * density(spec.sound, y, noise);
+    at(w, Cause::sound) = (1 - spec.faults) * density(spec.sound, y, noise);
   }
   at(w, Cause::intermittent) = rate.intermittent * wobble(slot, spec.sound);
-  at(w, Cause::repeated) = rate.repeated * repeat_gain(slot.seen);
+  at(w, Cause::repeated) = rate.repeated * repeat_gain(slot);
   at(w, Cause::unknown) = priors_.floor_per_ohm;
   return w;
 }
@@ -258,7 +277,7 @@ Mixture::Weights Mixture::bare(const Slot& slot) const {
   any.box[0] = 1;
   const double loose = rate.intermittent * wobble(slot, any) * std::max(1e-3, own);
   at(w, Cause::unplanned) = rate.unplanned * (own + loose);
-  at(w, Cause::repeated) = rate.repeated * repeat_gain(slot.seen);
+  at(w, Cause::repeated) = rate.repeated * repeat_gain(slot);
   at(w, Cause::unknown) = priors_.floor_per_ohm;
   return w;
 }
@@ -269,17 +288,40 @@ Mixture::Weights Mixture::weights(const Slot& slot, std::uint32_t spec) const {
   return slot.seen.numbers == 0 ? overs(slot, held) : numbers(slot, held);
 }
 
+double Mixture::clearly_sound(const Slot& slot, const Spec& spec) const {
+  const Seen& seen = slot.seen;
+  if (seen.overs > 0 || seen.numbers == 0 || seen.repeated || unsteady(slot)) return 0;
+  const double off = std::abs(seen.mean - spec.sound.mean);
+  if (off > spec.middle) return 0;
+  if (off < spec.plateau) return spec.top;
+  const double here = (1 - spec.faults) * density(spec.sound, seen.mean, noise_of(seen));
+  return here > kClearly * spec.rivals ? here : 0;
+}
+
 double Mixture::cost(const Slot& slot, std::uint32_t spec) const {
   const Seen& seen = slot.seen;
   if (seen.unread()) return 0;
-  if (spec != kNothing && seen.overs == 0 && !seen.repeated) {
+  if (spec != kNothing) {
     const Spec& held = table_.specs[spec];
-    const double room = held.sound.plateau(std::sqrt(shared_.noise + held.sound.rest));
-    if (std::abs(seen.mean - held.sound.mean) < room && !unsteady(seen)) return held.level;
+    if (std::abs(seen.mean - held.sound.mean) < held.plateau && seen.overs == 0 && !seen.repeated &&
+        !unsteady(slot)) {
+      return held.level;
+    }
+    const double here = clearly_sound(slot, held);
+    if (here > 0) return -std::log(here);
   }
   double sum = 0;
   for (const double part : weights(slot, spec)) sum += part;
   return -std::log(std::clamp(sum, 1e-300, 1e300));
+}
+
+double Mixture::sound(const Slot& slot, std::uint32_t spec) const {
+  if (spec != kNothing) {
+    const Spec& held = table_.specs[spec];
+    const double here = clearly_sound(slot, held);
+    if (here > 0) return here / (here + held.rivals);
+  }
+  return posterior(slot, spec)[static_cast<std::size_t>(Cause::sound)];
 }
 
 Posterior Mixture::posterior(const Slot& slot, std::uint32_t spec) const {

@@ -43,7 +43,9 @@ class Search {
   // Candidates below this net are not made.
   void keep(double nats) { keep_ = nats; }
 
+  // Turned round or shifted; turned round only.
   void rail(std::uint32_t rail, Events& out) const;
+  void reversed(std::uint32_t rail, Events& out) const;
   void rail_pair(std::uint32_t a, std::uint32_t b, Events& out) const;
   void module_pair(std::uint32_t a, std::uint32_t b, Events& out) const;
   // With any slot of its own module.

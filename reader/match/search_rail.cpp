@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
-#include <limits>
+#include <functional>
 
 #include "reader/match/search.h"
 
@@ -16,6 +16,8 @@ namespace walkdown::match {
 namespace {
 
 constexpr int kMostShift = 12;
+constexpr double kStrayToo =
+    8;  // nats: a shift leaves its first pins bare; one stray may be on them
 constexpr int kMostBlock = 160;  // pins of a wrapped block at most
 
 }  // namespace
@@ -31,11 +33,7 @@ class RailSearch {
         out_(out) {}
 
   void run() {
-    if (n_ < 2) return;
-    for (int t = 0; t < n_; ++t) {
-      excess_ += state_.excess[slot(t)];
-      if (state_.excess[slot(t)] > kBad) bad_.push_back(t);
-    }
+    prepare();
     if (bad_.empty()) return;
     reversal();
     for (int size = 1; size <= std::min(kMostShift, n_ - 1); ++size) {
@@ -44,7 +42,23 @@ class RailSearch {
     }
   }
 
+  void turn() {
+    prepare();
+    if (!bad_.empty()) reversal();
+  }
+
  private:
+  void prepare() {
+    for (int t = 0; t < n_; ++t) {
+      excess_ += state_.excess[slot(t)];
+      if (state_.excess[slot(t)] > kBad)
+        bad_.push_back(t);
+      else
+        mild_ += state_.excess[slot(t)];
+    }
+    mild_ = std::min(mild_, 1.5);
+  }
+
   [[nodiscard]] std::uint32_t slot(int t) const {
     return rail_.first + static_cast<std::uint32_t>(t);
   }
@@ -90,54 +104,78 @@ class RailSearch {
     add(std::move(event));
   }
 
-  // What the bad slots could give back at best under any shift by so many.
-  [[nodiscard]] double best(int by) const {
+  // What the bad slots could give back at best under a shift by so many: each gets the load that
+  // far away, but for as many as the shift is long. Those end bare in a slide, and take in the
+  // loads of the block's other end in a wrap.
+  struct Bound {
+    double slide = 0;
+    double wrap = 0;
+  };
+
+  [[nodiscard]] Bound best(int by) {
     double sum = 0;
+    bares_.clear();
+    heads_.clear();
     for (const int t : bad_) {
-      double most = std::max(0.0, gain(t, t - by));
-      if (most < state_.excess[slot(t)]) most = std::max(most, search_.gain(slot(t), kNothing));
-      sum += most;
+      const double moved = std::max(0.0, gain(t, t - by));
+      sum += moved;
+      const bool open = field_.slots[slot(t)].seen.open();
+      bares_.push_back(open ? state_.excess[slot(t)] - moved : 0);
+      heads_.push_back(state_.excess[slot(t)] - moved);
     }
-    return sum + std::min(3.0, excess_ - sum);
+    const auto ends = static_cast<std::size_t>(std::abs(by));
+    const double wrap = sum > 0.5 ? sum + largest(heads_, ends) + mild_ : 0;
+    return {sum + largest(bares_, ends) + mild_, wrap};
+  }
+
+  // Sum of the n largest, as far as they are above 0.
+  static double largest(std::vector<double>& values, std::size_t n) {
+    n = std::min(n, values.size());
+    std::partial_sort(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(n), values.end(),
+                      std::greater<>());
+    double sum = 0;
+    for (std::size_t i = 0; i < n; ++i) sum += std::max(0.0, values[i]);
+    return sum;
   }
 
   void shifts(int by) {
     const double price = search_.prices_.slide(rail_.length, by);
-    if (best(by) - price < search_.keep_) return;
+    const Bound bound = best(by);
+    const bool slide = bound.slide - price >= search_.keep_;
+    const bool wrap = bound.wrap - search_.prices_.wrap(rail_.length, by) >= search_.keep_;
+    if (!slide && !wrap) return;
     by_ = by;
     dir_ = by > 0 ? 1 : -1;
     size_ = std::abs(by);
-    sums_.clear();
-    for (int k = 0; k <= size_; ++k) sums_.emplace_back();
-    diagonal(size_);
-    bare_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
-    for (int u = 0; u < n_; ++u) {
-      bare_[static_cast<std::size_t>(u) + 1] =
-          bare_[static_cast<std::size_t>(u)] + search_.gain(slot(flip(u)), kNothing);
+    diagonal();
+    if (slide) slides(price);
+    if (wrap) wraps();
+  }
+
+  // Nats saved when slot t is left bare; worked out once, and only where a number is.
+  [[nodiscard]] double bare(int t) {
+    if (bare_gain_.empty()) {
+      for (int i = 0; i < n_; ++i) bare_gain_.push_back(search_.gain(slot(i), kNothing));
     }
-    for (int lo = 0; lo < n_; ++lo) slides(lo, price);
-    wraps();
+    return bare_gain_[static_cast<std::size_t>(t)];
   }
 
   // Downward shifts are upward ones on the rail seen from its other end: position u is slot
   // flip(u).
   [[nodiscard]] int flip(int u) const { return dir_ > 0 ? u : n_ - 1 - u; }
 
-  // Sums of gains of positions under the load k before them; [u + 1] is the sum up to u.
-  void diagonal(int k) {
-    std::vector<double>& sum = sums_[static_cast<std::size_t>(k)];
-    if (!sum.empty()) return;
-    sum.assign(static_cast<std::size_t>(n_) + 1, 0.0);
+  // Sums of gains of positions under the load `size_` before them; [u + 1] is the sum up to u.
+  void diagonal() {
+    sum_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
     for (int u = 0; u < n_; ++u) {
-      const double here = u < k ? 0 : gain(flip(u), flip(u - k));
-      sum[static_cast<std::size_t>(u) + 1] = sum[static_cast<std::size_t>(u)] + here;
+      const double here = u < size_ ? 0 : gain(flip(u), flip(u - size_));
+      sum_[static_cast<std::size_t>(u) + 1] = sum_[static_cast<std::size_t>(u)] + here;
     }
   }
 
-  [[nodiscard]] double along(int k, int from, int to) const {  // positions [from, to)
+  [[nodiscard]] double along(int from, int to) const {  // positions [from, to)
     if (to <= from) return 0;
-    const std::vector<double>& sum = sums_[static_cast<std::size_t>(k)];
-    return sum[static_cast<std::size_t>(to)] - sum[static_cast<std::size_t>(from)];
+    return sum_[static_cast<std::size_t>(to)] - sum_[static_cast<std::size_t>(from)];
   }
   [[nodiscard]] double bared(int from, int to) const {
     return to <= from ? 0
@@ -147,17 +185,25 @@ class RailSearch {
   [[nodiscard]] bool loaded(int u) const { return spec(flip(u)) != kNothing; }
 
   // Three readings of "until free pins have taken them in"; for a shift by one they are the same.
-  void slides(int lo, double price) {
+  void slides(double price) {
+    bare_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
+    for (int u = 0; u < n_; ++u) {
+      bare_[static_cast<std::size_t>(u) + 1] = bare_[static_cast<std::size_t>(u)] + bare(flip(u));
+    }
+    for (int lo = 0; lo < n_; ++lo) slides_from(lo, price);
+  }
+
+  void slides_from(int lo, double price) {
     if (!loaded(lo)) return;
     const double shared = price + (size_ > 1 ? std::log(3.0) : 0);
     const int after = std::min(n_, lo + size_);
     const double start = bared(lo, after);
-    if (start + excess_ - shared < search_.keep_) return;
+    if (start < -kStrayToo || start + excess_ - shared < search_.keep_) return;
     const int run = end_of_run(lo);
-    slide(lo, run, start + along(size_, after, run) - shared, shared);
+    slide(lo, run, start + along(after, run) - shared, shared);
     if (size_ == 1) return;
     const int count = end_by_count(lo);
-    if (count != run) slide(lo, count, start + along(size_, after, count) - shared, shared);
+    if (count != run) slide(lo, count, start + along(after, count) - shared, shared);
     sequence(lo, shared);
   }
 
@@ -211,7 +257,7 @@ class RailSearch {
       if (net + excess_ < search_.keep_) return;
     }
     for (int v = lo; v < u; ++v) {
-      if (!filled[static_cast<std::size_t>(v)]) net += search_.gain(slot(flip(v)), kNothing);
+      if (!filled[static_cast<std::size_t>(v)]) net += bare(flip(v));
     }
     if (net < search_.keep_) return;
     Event event = shift_event(net, price);
@@ -238,13 +284,12 @@ class RailSearch {
 
   void wraps() {
     const double price = search_.prices_.wrap(rail_.length, by_);
-    if (excess_ - price < search_.keep_) return;
     for (int lo = 0; lo + size_ + 1 < n_; ++lo) {
       double head = 0;
       for (int u = lo; u < lo + size_; ++u) head += state_.excess[slot(flip(u))];
       const int last = std::min(n_, lo + kMostBlock);
       for (int end = lo + size_ + 2; end <= last; ++end) {
-        const double body = along(size_, lo + size_, end) - price;
+        const double body = along(lo + size_, end) - price;
         if (body + head >= search_.keep_) wrap(lo, end, body, price);
       }
     }
@@ -270,12 +315,19 @@ class RailSearch {
   int n_;
   Events& out_;
   double excess_ = 0;
+  double mild_ = 0;  // what the other slots could give back
   std::vector<int> bad_;
+  std::vector<double> bares_, heads_;
   int by_ = 1, dir_ = 1, size_ = 1;
-  std::vector<std::vector<double>> sums_;
-  std::vector<double> bare_;
+  std::vector<double> sum_;
+  std::vector<double> bare_;       // sums along the rail, as seen from the end shifted from
+  std::vector<double> bare_gain_;  // by slot
 };
 
 void Search::rail(std::uint32_t rail, Events& out) const { RailSearch(*this, rail, out).run(); }
+
+void Search::reversed(std::uint32_t rail, Events& out) const {
+  RailSearch(*this, rail, out).turn();
+}
 
 }  // namespace walkdown::match

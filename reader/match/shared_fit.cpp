@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::size_t kMost = 16;  // unknowns at most: offset, gain, temperature, and wire names
 constexpr double kCut = 4;         // standard deviations; Tukey's biweight is 0 beyond
-constexpr int kPasses = 8;
+constexpr int kPasses = 6;
 
 using Vector = std::array<double, kMost>;
 using Matrix = std::array<Vector, kMost>;

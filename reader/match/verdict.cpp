@@ -81,7 +81,7 @@ class Judge {
     const Slot& slot = field_.slots[i];
     if (slot.seen.unread() || stale_[i]) return 0;
     if (state_.on[i] != slot.spec) return 0;
-    return mixture_.posterior(slot, slot.spec)[static_cast<std::size_t>(Cause::sound)];
+    return mixture_.sound(slot, slot.spec);
   }
 
   Verdict word(const Slot& slot, const PinVerdict& verdict, std::uint32_t i) {
@@ -89,7 +89,7 @@ class Judge {
     if (stale_[i]) return Verdict::stale;
     if (slot.seen.unread()) return Verdict::unread;
     if (slot.spec == kNothing) return Verdict::fits;  // planned to be free, and over range
-    if (mixture_.unsteady(slot.seen)) return Verdict::unsteady;
+    if (mixture_.unsteady(slot)) return Verdict::unsteady;
     if (slot.seen.open()) return verdict.p_ok >= 0.5 ? Verdict::fits : Verdict::open;
     const Limits& limits = limits_of(slot);
     const double slack = 1e-9;
