@@ -11,10 +11,10 @@
 namespace walkdown::tester {
 
 enum class Ending : std::uint8_t {
-  terminated,  // by LF, CRLF or CR
-  too_long,    // more than kMaxLineBytes: the text is the first kMaxLineBytes, the rest is dropped
+  terminated,   // by LF, CRLF or CR
+  too_long,     // more than kMaxLineBytes: the text is the first kMaxLineBytes, the rest is dropped
   end_of_file,  // the last line had no line end, as files often have not
-  hang_up,     // the port went away within the line: the rest of it is lost
+  hang_up,      // the port went away within the line: the rest of it is lost
 };
 
 // How the stream began: a file at its first byte, a port most likely inside a line.
@@ -52,9 +52,9 @@ class Framer {
   void keep(std::string_view part);
   void end(std::string_view tail, Ending ending, const Sink& sink);
 
-  std::string held_;          // the line so far, never more than kMaxLineBytes
+  std::string held_;  // the line so far, never more than kMaxLineBytes
   bool overflowed_ = false;
-  bool swallow_lf_ = false;   // the last byte was a CR that ended a line
+  bool swallow_lf_ = false;  // the last byte was a CR that ended a line
   std::uint64_t number_ = 0;
   Beginning beginning_;
 };

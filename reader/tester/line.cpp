@@ -64,8 +64,8 @@ std::optional<Rejected> fault_of(Check check, bool optional, const Checked& line
   if (check_holds(check, line)) return std::nullopt;
   const std::string right = check == Check::xor8 ? fmt::format("{:02X}", xor8(line.body))
                                                  : fmt::format("{:04X}", crc16_modbus(line.body));
-  return Rejected{fmt::format("the checksum is {}, the line itself gives {}", quoted(*line.digits),
-                              right)};
+  return Rejected{
+      fmt::format("the checksum is {}, the line itself gives {}", quoted(*line.digits), right)};
 }
 
 struct Value {
@@ -88,8 +88,8 @@ ValueOr read_value(std::string_view text, std::string_view unit,
       return same_token(token, text);
     });
     if (is_over) return Value{true, 0};
-    return Rejected{fmt::format("the value {} is neither a number nor a word for above range",
-                                quoted(text))};
+    return Rejected{
+        fmt::format("the value {} is neither a number nor a word for above range", quoted(text))};
   }
   const std::optional<std::int64_t> micro = micro_ohm(decimal, *exponent);
   if (!micro) {
@@ -194,7 +194,8 @@ Parsed LineParser::parse(std::string_view raw) const {
 
 Parsed LineParser::parse(const Line& line) const {
   if (line.ending == Ending::too_long) return Rejected{"the line is longer than 4096 bytes"};
-  if (line.ending == Ending::hang_up) return Rejected{"the line was cut off when the port went away"};
+  if (line.ending == Ending::hang_up)
+    return Rejected{"the line was cut off when the port went away"};
   Parsed parsed = parse(line.text);
   if (line.beginning == Beginning::unknown && std::holds_alternative<BareValue>(parsed)) {
     return Rejected{"the first line after the port was opened may lack its beginning"};

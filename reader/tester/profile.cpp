@@ -16,9 +16,11 @@ namespace walkdown::tester {
 namespace {
 
 constexpr std::array<std::string_view, 17> kKeys{
-    "baud",          "bits",         "parity",       "stop",           "line",       "check",
-    "check_optional", "over",        "accuracy_pct", "accuracy_ohm",   "resolution_ohm",
-    "noise_ohm",     "range_ohm",    "zero_ohm",     "test_current_a", "name",       "note"};
+    "baud",         "bits",         "parity",         "stop",
+    "line",         "check",        "check_optional", "over",
+    "accuracy_pct", "accuracy_ohm", "resolution_ohm", "noise_ohm",
+    "range_ohm",    "zero_ohm",     "test_current_a", "name",
+    "note"};
 constexpr std::array<std::string_view, 6> kGroups{"module", "rail", "pin", "value", "unit", "seq"};
 
 // Takes values out of the table one key at a time, and keeps every mistake with its line.
@@ -104,8 +106,8 @@ class Taker {
     for (const auto& [key, node] : table_) {
       const std::string_view name = key.str();
       if (std::find(kKeys.begin(), kKeys.end(), name) == kKeys.end()) {
-        mistakes_.push_back({key.source().begin.line,
-                             fmt::format("'{}' is not a key of a tester profile", name)});
+        mistakes_.push_back(
+            {key.source().begin.line, fmt::format("'{}' is not a key of a tester profile", name)});
       }
     }
   }

@@ -28,9 +28,9 @@ enum class Check : std::uint8_t { none, xor8, crc16_modbus };
 
 struct Profile {
   PortSettings port;
-  std::string line;             // an RE2 pattern; it has been compiled once and does compile
+  std::string line;  // an RE2 pattern; it has been compiled once and does compile
   Check check = Check::none;
-  bool check_optional = false;  // take a line without a checksum; a wrong one is never taken
+  bool check_optional = false;    // take a line without a checksum; a wrong one is never taken
   std::vector<std::string> over;  // tokens that mean above range, compared without case
   Model model;
 };

@@ -13,7 +13,7 @@ namespace walkdown::tester {
 // The tester's zero is not yet taken off. Range: -1e9 .. 1e15 micro-ohm.
 struct Reading {
   plan::PinId pin;
-  bool over = false;               // above the tester's range; micro_ohm is then 0
+  bool over = false;  // above the tester's range; micro_ohm is then 0
   std::int64_t micro_ohm = 0;
   std::optional<std::uint64_t> seq;  // the tester's own line number, where its lines carry one
 

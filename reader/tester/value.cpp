@@ -57,7 +57,8 @@ bool take_exponent(std::string_view text, Decimal& out) {
   return true;
 }
 
-// -1, 0, 1 as digits * 10^exponent compares with mantissa * 10^power, where 1000 <= mantissa < 10000.
+// -1, 0, 1 as digits * 10^exponent compares with mantissa * 10^power, where 1000 <= mantissa <
+// 10000.
 bool at_least(const Decimal& value, std::uint64_t mantissa, int power) {
   std::uint64_t digits = value.digits;
   if (digits == 0) return false;
@@ -92,8 +93,8 @@ constexpr std::array<Prefix, 9> kPrefixes{{{"k", 3},
                                            {"M", 6},
                                            {"G", 9},
                                            {"u", -6},
-                                           {"\xC2\xB5", -6},    // U+00B5 micro sign
-                                           {"\xCE\xBC", -6},    // U+03BC Greek small mu
+                                           {"\xC2\xB5", -6},  // U+00B5 micro sign
+                                           {"\xCE\xBC", -6},  // U+03BC Greek small mu
                                            {"", 0}}};
 
 bool same_but_case(std::string_view text, std::string_view lower) {

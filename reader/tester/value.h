@@ -30,8 +30,8 @@ struct Decimal {
 
 // The power of ten of a unit of resistance against the ohm: "" 0, "ohm" 0, "kohm" 3, "mOhm" -3,
 // "MOhm" 6, "uohm" -6. Both code points of the ohm sign (U+2126, U+03A9) and of micro (U+00B5,
-// U+03BC). The case of the prefix decides milli from mega, as in UCUM; the case of the word ohm does
-// not matter. Empty for any other unit.
+// U+03BC). The case of the prefix decides milli from mega, as in UCUM; the case of the word ohm
+// does not matter. Empty for any other unit.
 [[nodiscard]] std::optional<int> unit_exponent(std::string_view unit);
 
 // Rounded half away from zero to whole micro-ohm. Empty outside -1e9 .. 1e15 micro-ohm.
