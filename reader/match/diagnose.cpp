@@ -4,11 +4,13 @@
 #include <algorithm>
 #include <cstdint>
 #include <iterator>
+#include <numeric>
 #include <utility>
 
 #include "reader/match/explain.h"
 #include "reader/match/faults.h"
 #include "reader/match/field.h"
+#include "reader/match/field_wide.h"
 #include "reader/match/mixture.h"
 #include "reader/match/moves.h"
 #include "reader/match/shared_fit.h"
@@ -27,9 +29,22 @@ std::vector<bool> stale_slots(const Field& field, const std::vector<plan::PinId>
   return out;
 }
 
-Explanation explained(const Field& field, const Mixture& mixture, const Options& options) {
-  if (options.structure) return explain(field, mixture, options.priors.move);
+Explanation explained(const Field& field, const Mixture& mixture, bool structure,
+                      const MoveRates& rates) {
+  if (structure) return explain(field, mixture, rates);
   return {State(field, mixture), {}};
+}
+
+// A silent field has been told once.
+void drop_opens(std::vector<Finding>& findings) {
+  findings.erase(std::remove_if(findings.begin(), findings.end(),
+                                [](const Finding& f) { return f.kind == Kind::open; }),
+                 findings.end());
+}
+
+double mean(const std::vector<double>& values) {
+  if (values.empty()) return 1;
+  return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
 }
 
 std::vector<bool> moved_slots(const Field& field, const State& state) {
@@ -43,24 +58,28 @@ std::vector<bool> moved_slots(const Field& field, const State& state) {
 
 Outcome diagnose(const plan::Plan& plan, const tester::Model& tester,
                  std::span<const Sample> samples, const Options& options) {
-  SpecTable table = make_specs(plan);
-  const Field field = make_field(plan, table.of_pin, samples, tester, options.layout_known);
-  const Shared shared = fit_shared(field, table, plan.catalogue, tester, {});
-  const Mixture mixture(field, table, shared, options.priors, samples, tester);
-  const Explanation explanation = explained(field, mixture, options);
+  SpecTable specs = make_specs(plan);
+  const Field field = make_field(plan, specs.of_pin, samples, tester, options.layout_known);
+  FieldWide wide = judge_field(plan, tester, field, std::move(specs), samples, options.priors);
+  const Mixture mixture(field, wide.table, wide.shared, options.priors, samples, tester);
+  const Explanation explanation =
+      explained(field, mixture, options.structure && !wide.silent, options.priors.move);
   const State& state = explanation.state;
   const std::vector<bool> moved = moved_slots(field, state);
-  Judged judged =
-      judge(plan, tester, field, mixture, state, samples, stale_slots(field, options.stale), {});
+  Judged judged = judge(plan, tester, field, mixture, state, samples,
+                        stale_slots(field, options.stale), wide.shift);
   Outcome out;
   out.findings = moves(field, explanation);
   std::vector<Finding> single = faults(field, mixture, state, judged, moved);
+  if (wide.silent) drop_opens(single);
   std::move(single.begin(), single.end(), std::back_inserter(out.findings));
+  if (wide.finding) out.findings.insert(out.findings.begin(), std::move(*wide.finding));
   for (const PinVerdict& pin : judged.pins) {
     if (pin.verdict == Verdict::fits && pin.p_ok < options.look_below) out.look.push_back(pin.pin);
   }
   out.pins = std::move(judged.pins);
-  out.field = {shared.offset, shared.gain, 1, shared.residual};
+  out.field = {wide.shared.offset, wide.shared.gain, mean(wide.shared.lead_factor),
+               wide.shared.residual};
   out.left_out = field.left_out;
   return out;
 }

@@ -83,6 +83,8 @@ std::vector<Finding> faults(const Field& field, const Mixture& mixture, const St
     double& sound = posterior[static_cast<std::size_t>(Cause::sound)];
     // A load that was moved and is sound where it is now has been explained.
     if (moved[i] && sound >= 0.5) continue;
+    // Doubted for what is wrong with the whole field, and for nothing of its own.
+    if (judged.pins[p].verdict == Verdict::doubtful && sound >= 0.5) continue;
     sound = 0;
     out.push_back(about(field, field.slots[i], ranked(posterior)));
   }

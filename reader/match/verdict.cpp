@@ -80,7 +80,11 @@ class Judge {
   double sound(std::uint32_t i) const {
     const Slot& slot = field_.slots[i];
     if (slot.seen.unread() || stale_[i]) return 0;
-    if (state_.on[i] != slot.spec) return 0;
+    if (state_.on[i] != slot.spec || shift_.doubt_all) return 0;
+    if (slot.spec != kNothing && slot.planned != kNoPlan &&
+        shift_.doubted_igniter == plan_.pins[slot.planned].load.igniter) {
+      return 0;
+    }
     return mixture_.sound(slot, slot.spec);
   }
 
@@ -97,7 +101,7 @@ class Judge {
     if (*verdict.ohm < limits.low - slack) {
       return *verdict.ohm <= limits.lead_high ? Verdict::shorted : Verdict::low;
     }
-    return verdict.p_ok >= 0.5 && !shift_.doubt_all ? Verdict::fits : Verdict::doubtful;
+    return verdict.p_ok >= 0.5 ? Verdict::fits : Verdict::doubtful;
   }
 
   const Limits& limits_of(const Slot& slot) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -21,7 +22,8 @@ struct Judged {
 struct FieldShift {
   double offset_ohm = 0;
   double lead_factor = 1;
-  bool doubt_all = false;  // nothing read in this field can be believed yet
+  bool doubt_all = false;                        // nothing read in this field can be believed yet
+  std::optional<std::uint16_t> doubted_igniter;  // every load of this type is another
 };
 
 [[nodiscard]] Judged judge(const plan::Plan& plan, const tester::Model& tester, const Field& field,
