@@ -118,7 +118,9 @@ class Weigher {
     const double size = std::abs(made.shared.offset) - std::abs(tester_.accuracy_ohm);
     if (size <= 0) return;
     made.shift.offset_ohm = made.shared.offset;
-    made.cost = -std::log(priors_.field.offset) + size / priors_.field.offset_scale_ohm;
+    // Test leads add; only a null that was itself wrong takes away.
+    const double unlikely = made.shared.offset < 0 ? 2 : 1;
+    made.cost = -std::log(priors_.field.offset) + unlikely * size / priors_.field.offset_scale_ohm;
     guesses_.push_back(std::move(made));
   }
 

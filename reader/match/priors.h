@@ -61,7 +61,7 @@ struct Sizes {
 // Over the field.
 struct FieldRates {
   double offset = 0.10;           // test leads not zeroed
-  double offset_scale_ohm = 0.3;  // how large, exponential; leads of a tester have 0.1 to 0.3 ohm
+  double offset_scale_ohm = 0.2;  // how large, exponential; leads of a tester have 0.1 to 0.3 ohm
   double wire = 0.01;             // wire of another gauge or material throughout
   double other_igniter = 0.002;   // one wrong type throughout
 };
