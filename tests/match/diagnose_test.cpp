@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "reader/match/diagnose.h"
+
+#include <gmock/gmock.h>
+
+#include <limits>
+
+#include "reader/match/after.h"
+#include "reader/match/alike.h"
+#include "reader/match/coverage.h"
+#include "tests/match/score.h"
+
+namespace walkdown {
+namespace {
+
+using simulated::Style;
+
+simulated::Field field_of(Style style, std::uint64_t seed, double scale) {
+  simulated::Setting setting;
+  setting.style = style;
+  setting.seed = seed;
+  setting.fault_scale = scale;
+  setting.move_scale = scale;
+  return simulated::simulate(setting);
+}
+
+TEST(Words, GoThereAndBack) {
+  for (std::size_t i = 0; i < match::kVerdicts; ++i) {
+    const auto verdict = static_cast<match::Verdict>(i);
+    EXPECT_EQ(match::parse_verdict(match::text(verdict)), verdict);
+  }
+  for (std::size_t i = 0; i < match::kKinds; ++i) {
+    const auto kind = static_cast<match::Kind>(i);
+    EXPECT_EQ(match::parse_kind(match::text(kind)), kind);
+  }
+  EXPECT_FALSE(match::parse_kind("fine"));
+}
+
+TEST(Diagnose, EmptyPlanAndNoReadings) {
+  EXPECT_TRUE(match::diagnose({}, {}, {}).pins.empty());
+  const auto field = field_of(Style::mixed, 3, 0);
+  for (const auto& pin : match::diagnose(field.plan, field.tester, {}).pins) {
+    EXPECT_EQ(pin.verdict, match::Verdict::unread);
+  }
+}
+
+TEST(Diagnose, SoundFieldFits) {
+  for (const Style style : {Style::mixed, Style::alike, Style::blocks}) {
+    const auto field = field_of(style, 5, 0);
+    const auto outcome = match::diagnose(field.plan, field.tester, field.samples);
+    EXPECT_TRUE(outcome.findings.empty());
+    for (const auto& pin : outcome.pins) EXPECT_EQ(pin.verdict, match::Verdict::fits);
+  }
+}
+
+TEST(Diagnose, LowAndHighAreOutsideThePrintedBand) {
+  const auto field = field_of(Style::mixed, 7, 6);
+  for (const auto& pin : match::diagnose(field.plan, field.tester, field.samples).pins) {
+    if (pin.verdict == match::Verdict::high) {
+      EXPECT_GT(*pin.ohm, *pin.high);
+    }
+    if (pin.verdict == match::Verdict::low) {
+      EXPECT_LT(*pin.ohm, *pin.low);
+    }
+  }
+}
+
+TEST(Diagnose, ValuesThatAreNoneAreLeftOut) {
+  const auto field = field_of(Style::mixed, 9, 0);
+  const double nan = std::numeric_limits<double>::quiet_NaN();
+  const std::vector<match::Sample> samples = {{{1, 1, 1}, nan, false}, {{0, 0, 0}, 2, false}};
+  EXPECT_EQ(match::diagnose(field.plan, field.tester, samples).left_out, 2U);
+}
+
+TEST(Diagnose, LeadsNotZeroedAreOneFinding) {
+  simulated::Setting setting;
+  setting.fault_scale = setting.move_scale = 0;
+  setting.offset_ohm = 0.3;
+  const auto field = simulated::simulate(setting);
+  const auto outcome = match::diagnose(field.plan, field.tester, field.samples);
+  ASSERT_EQ(outcome.findings.size(), 1U);
+  EXPECT_EQ(outcome.findings[0].kind, match::Kind::tester_offset);
+}
+
+TEST(Coverage, AlikePinsAreListedAndInvisible) {
+  const auto field = field_of(Style::alike, 11, 0);
+  const auto groups = match::alike(field.plan);
+  ASSERT_EQ(groups.size(), 1U);
+  EXPECT_EQ(groups[0].size(), field.plan.pins.size());
+  const auto coverage = match::coverage(field.plan, field.tester);
+  EXPECT_LT(coverage.kinds[0].share(), 0.5);
+  EXPECT_GT(coverage.kinds[0].invisible, 0);
+}
+
+TEST(After, AnOpenPinIsNeverCalledFired) {
+  const auto field = field_of(Style::alike, 13, 0);
+  const auto still = match::after_show(field.plan, field.tester, field.samples, field.samples);
+  EXPECT_EQ(still.possible_misfires.size(), field.plan.pins.size());
+  EXPECT_EQ(still.pins[0].word, match::AfterWord::did_not_fire);
+}
+
+}  // namespace
+}  // namespace walkdown
