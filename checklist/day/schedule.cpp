@@ -159,7 +159,8 @@ void Planner::say(Schedule& made) {
   const Job* next = nullptr;
   for (Job& job : jobs_) {
     std::string why = trouble(job);
-    const std::int64_t short_ms = job.earliest_at_ms - job.slot.latest_at_ms;
+    const std::int64_t short_ms =
+        std::max(job.earliest_at_ms, job.slot.not_before_at_ms.value_or(0)) - job.slot.latest_at_ms;
     if (!why.empty() && (made.feasible || short_ms > worst_ms)) {
       made.feasible = false;
       made.say = why;
