@@ -32,7 +32,8 @@ std::string one_line(const LiveFacts& facts) {
 LiveView::LiveView(std::FILE* out) : LiveView(out, isatty(fileno(out)) == 1) {}
 
 void LiveView::show(const LiveFacts& facts) {
-  if (in_place_ ? (drawn_ && facts == shown_) : (drawn_ && same_but_for_last(facts, shown_))) return;
+  if (in_place_ ? (drawn_ && facts == shown_) : (drawn_ && same_but_for_last(facts, shown_)))
+    return;
   if (in_place_) {
     erase();
     draw(facts);

@@ -11,14 +11,14 @@
 namespace walkdown::cli {
 
 struct LiveFacts {
-  std::string link;            // "reading", "quiet", "unplugged"
-  std::string last;            // the last reading, as a person reads it
-  std::size_t planned = 0;     // pins
-  std::size_t read = 0;        // planned pins with a reading
+  std::string link;         // "reading", "quiet", "unplugged"
+  std::string last;         // the last reading, as a person reads it
+  std::size_t planned = 0;  // pins
+  std::size_t read = 0;     // planned pins with a reading
   std::size_t fit = 0;
-  std::size_t entries = 0;     // acknowledged
-  std::size_t rejected = 0;    // lines that could not be taken
-  std::string wrong;           // the first pins that do not fit, and how many more there are
+  std::size_t entries = 0;   // acknowledged
+  std::size_t rejected = 0;  // lines that could not be taken
+  std::string wrong;         // the first pins that do not fit, and how many more there are
 
   friend bool operator==(const LiveFacts&, const LiveFacts&) = default;
 };

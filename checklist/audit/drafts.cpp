@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "checklist/audit/drafts.h"
+
+#include <algorithm>
+
+#include "checklist/record/base64.h"
+
+namespace walkdown::audit {
+namespace {
+
+bool plain(std::string_view raw) {
+  return std::all_of(raw.begin(), raw.end(), [](char c) { return c >= 0x20 && c < 0x7F; });
+}
+
+void put_raw(nlohmann::json& body, std::string_view raw) {
+  if (plain(raw)) {
+    body["raw"] = raw;
+  } else {
+    body["raw_b64"] = record::base64(reinterpret_cast<const std::uint8_t*>(raw.data()), raw.size());
+  }
+}
+
+Error wrong(std::string what) {
+  return Error{Code::bad_input, std::move(what), "", "the entry was not written by walkdown"};
+}
+
+Result<std::string> raw_of(const nlohmann::json& body) {
+  if (body.contains("raw") && body["raw"].is_string()) return body["raw"].get<std::string>();
+  if (body.contains("raw_b64") && body["raw_b64"].is_string()) {
+    auto bytes = record::from_base64(body["raw_b64"].get<std::string>());
+    if (bytes) return std::string(bytes->begin(), bytes->end());
+  }
+  return wrong("a reading keeps no raw line");
+}
+
+Result<plan::PinId> pin_of(const nlohmann::json& json) {
+  if (json.is_string()) {
+    if (const auto pin = plan::parse_pin(json.get_ref<const std::string&>())) return *pin;
+  }
+  return wrong("an entry names no pin such as M01/R1/P05");
+}
+
+Result<std::uint16_t> part_of(const nlohmann::json& body, const char* name) {
+  if (!body.contains(name)) return std::uint16_t{0};
+  const auto& json = body[name];
+  if (!json.is_number_unsigned() || json.get<std::uint64_t>() < 1 ||
+      json.get<std::uint64_t>() > 9999) {
+    return wrong(std::string("a re-hook names no ") + name + " from 1 to 9999");
+  }
+  return static_cast<std::uint16_t>(json.get<std::uint64_t>());
+}
+
+std::string text_of(const nlohmann::json& body, const char* name) {
+  return body.contains(name) && body[name].is_string() ? body[name].get<std::string>() : "";
+}
+
+}  // namespace
+
+nlohmann::json reading_body(const tester::Reading& reading, std::string_view raw, bool walked) {
+  nlohmann::json body = {{"pin", plan::text(reading.pin)}};
+  if (reading.over) {
+    body["over"] = true;
+  } else {
+    body["uohm"] = reading.micro_ohm;
+  }
+  if (reading.seq) body["seq"] = *reading.seq;
+  if (walked) body["walked"] = true;
+  put_raw(body, raw);
+  return body;
+}
+
+nlohmann::json rejected_body(std::string_view raw, std::string_view why) {
+  nlohmann::json body = {{"why", why}};
+  put_raw(body, raw);
+  return body;
+}
+
+bool Rehook::covers(plan::PinId pin) const {
+  if (module != 0) return pin.module == module && (rail == 0 || pin.rail == rail);
+  return std::find(pins.begin(), pins.end(), pin) != pins.end();
+}
+
+nlohmann::json rehook_body(const Rehook& rehook) {
+  nlohmann::json body = nlohmann::json::object();
+  if (rehook.module != 0) {
+    body["module"] = rehook.module;
+    if (rehook.rail != 0) body["rail"] = rehook.rail;
+  } else {
+    body["pins"] = nlohmann::json::array();
+    for (const plan::PinId pin : rehook.pins) body["pins"].push_back(plan::text(pin));
+  }
+  if (!rehook.by.empty()) body["by"] = rehook.by;
+  if (!rehook.why.empty()) body["why"] = rehook.why;
+  return body;
+}
+
+Result<RecordedReading> reading_of(const nlohmann::json& body) {
+  if (!body.contains("pin")) return wrong("a reading names no pin");
+  const auto pin = pin_of(body["pin"]);
+  if (!pin) return pin.error();
+  auto raw = raw_of(body);
+  if (!raw) return raw.error();
+  RecordedReading out{{.pin = *pin}, std::move(raw).value(), body.contains("walked")};
+  out.reading.over = body.contains("over") && body["over"] == true;
+  if (out.reading.over == body.contains("uohm")) {
+    return wrong("a reading must have a value in whole micro-ohm or be over, not both");
+  }
+  if (!out.reading.over) {
+    if (!body["uohm"].is_number_integer()) return wrong("a reading's micro-ohm is no whole number");
+    out.reading.micro_ohm = body["uohm"].get<std::int64_t>();
+  }
+  return out;
+}
+
+Result<Rehook> rehook_of(const nlohmann::json& body) {
+  Rehook out{.by = text_of(body, "by"), .why = text_of(body, "why")};
+  const auto module = part_of(body, "module");
+  if (!module) return module.error();
+  const auto rail = part_of(body, "rail");
+  if (!rail) return rail.error();
+  out.module = *module;
+  out.rail = *rail;
+  if (out.module != 0) return out;
+  if (!body.contains("pins") || !body["pins"].is_array()) {
+    return wrong("a re-hook names neither pins nor a module");
+  }
+  for (const auto& json : body["pins"]) {
+    const auto pin = pin_of(json);
+    if (!pin) return pin.error();
+    out.pins.push_back(*pin);
+  }
+  return out;
+}
+
+}  // namespace walkdown::audit

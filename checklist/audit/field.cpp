@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "checklist/audit/field.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+#include <variant>
+
+#include "checklist/audit/claim.h"
+
+namespace walkdown::audit {
+namespace {
+
+// Whether the line itself says what the entry claims. A line without an address says nothing of the
+// pin: that is then the walk's.
+bool same_value(const tester::Parsed& parsed, const RecordedReading& claimed) {
+  const tester::Reading& reading = claimed.reading;
+  if (const auto* own = std::get_if<tester::Reading>(&parsed)) {
+    return !claimed.walked && own->pin == reading.pin && own->over == reading.over &&
+           own->micro_ohm == reading.micro_ohm;
+  }
+  if (const auto* bare = std::get_if<tester::BareValue>(&parsed)) {
+    return claimed.walked && bare->over == reading.over && bare->micro_ohm == reading.micro_ohm;
+  }
+  return false;
+}
+
+}  // namespace
+
+Field::Field(Planned planned, tester::LineParser parser, bool layout_known)
+    : planned_(std::move(planned)), parser_(std::move(parser)), layout_known_(layout_known) {}
+
+Result<Field> Field::make(Planned planned, bool layout_known) {
+  auto parser = tester::LineParser::make(planned.tester);
+  if (!parser) return parser.error();
+  return Field(std::move(planned), std::move(parser).value(), layout_known);
+}
+
+Result<Field> Field::open(const nlohmann::json& opening_body) {
+  if (!opening_body.contains("show")) {
+    return Error{Code::bad_input, "the record's first entry has no show", "", ""};
+  }
+  const auto show = show::from_json(opening_body["show"]);
+  if (!show) return show.error();
+  auto outcome = import(*show);
+  if (!outcome.planned) {
+    return Error{Code::bad_input, "the show in the record cannot be read", outcome.errors.front(),
+                 ""};
+  }
+  return make(std::move(*outcome.planned), show->find(show::Role::modules) != nullptr);
+}
+
+std::optional<std::string> Field::take(const record::EntryView& entry) {
+  if (entry.kind == kReading) return take_reading(record::entry_of(entry).body);
+  if (entry.kind == kRehook) return take_rehook(record::entry_of(entry).body);
+  if (entry.kind == kClaim) return check_claim(record::entry_of(entry).body, diagnose());
+  if (entry.kind == kRejected) ++rejected_;
+  return std::nullopt;
+}
+
+std::optional<std::string> Field::take_reading(const nlohmann::json& body) {
+  const auto claimed = reading_of(body);
+  if (!claimed) return claimed.error().sentence();
+  const tester::Reading& reading = claimed->reading;
+  if (!same_value(parser_.parse(claimed->raw), *claimed)) {
+    return fmt::format("The entry claims a reading of {} that its own line '{}' does not say.",
+                       plan::text(reading.pin), claimed->raw);
+  }
+  samples_.push_back({reading.pin, reading.ohm(), reading.over});
+  if (!rehooked_.empty()) rehooked_.erase(reading.pin);
+  ++readings_;
+  return std::nullopt;
+}
+
+std::optional<std::string> Field::take_rehook(const nlohmann::json& body) {
+  const auto rehook = rehook_of(body);
+  if (!rehook) return rehook.error().sentence();
+  std::erase_if(samples_, [&](const match::Sample& sample) { return rehook->covers(sample.pin); });
+  for (const plan::PlannedPin& pin : planned_.plan.pins) {
+    if (rehook->covers(pin.id)) rehooked_.insert(pin.id);
+  }
+  return std::nullopt;
+}
+
+match::Outcome Field::diagnose() const {
+  match::Options options;
+  options.stale.assign(rehooked_.begin(), rehooked_.end());
+  options.layout_known = layout_known_;
+  return match::diagnose(planned_.plan, planned_.tester.model, samples_, options);
+}
+
+}  // namespace walkdown::audit

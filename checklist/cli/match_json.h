@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: Apache-2.0
+// The JSON object of `match --json`. Its members are a contract: outside checks read them.
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "checklist/cli/sweep_file.h"
+#include "reader/match/outcome.h"
+
+namespace walkdown::cli {
+
+using AlikeGroups = std::vector<std::vector<plan::PinId>>;
+
+[[nodiscard]] std::string match_json(const match::Outcome& outcome, const AlikeGroups& alike,
+                                     std::span<const RejectedLine> rejected);
+
+// A string as JSON writes it; bytes that are not UTF-8 become U+FFFD.
+[[nodiscard]] std::string json_string(std::string_view text);
+
+}  // namespace walkdown::cli
