@@ -100,7 +100,10 @@ Result<RecordedReading> reading_of(const nlohmann::json& body) {
   if (!pin) return pin.error();
   auto raw = raw_of(body);
   if (!raw) return raw.error();
-  RecordedReading out{{.pin = *pin}, std::move(raw).value(), body.contains("walked")};
+  RecordedReading out;
+  out.reading.pin = *pin;
+  out.raw = std::move(raw).value();
+  out.walked = body.contains("walked");
   out.reading.over = body.contains("over") && body["over"] == true;
   if (out.reading.over == body.contains("uohm")) {
     return wrong("a reading must have a value in whole micro-ohm or be over, not both");
@@ -113,7 +116,9 @@ Result<RecordedReading> reading_of(const nlohmann::json& body) {
 }
 
 Result<Rehook> rehook_of(const nlohmann::json& body) {
-  Rehook out{.by = text_of(body, "by"), .why = text_of(body, "why")};
+  Rehook out;
+  out.by = text_of(body, "by");
+  out.why = text_of(body, "why");
   const auto module = part_of(body, "module");
   if (!module) return module.error();
   const auto rail = part_of(body, "rail");
