@@ -7,7 +7,7 @@
 #include "checklist/cli/files.h"
 #include "checklist/cli/inputs.h"
 #include "checklist/cli/match_text.h"
-#include "reader/match/alike.h"
+
 #include "reader/match/diagnose.h"
 
 namespace walkdown::cli {
