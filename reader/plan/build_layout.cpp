@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "reader/plan/build_layout.h"
 
-#include <algorithm>
+#include <numeric>
 #include <string>
 
 #include "reader/plan/import.h"
@@ -28,39 +28,48 @@ void check(const PlannedPin& pin, const Rails& rails, const ModuleSizes& sizes,
   }
 }
 
-void grow(Rails& rails, PinId id) {
-  if (rails.size() < id.rail) rails.resize(id.rail, 0);
-  std::uint16_t& pins = rails[id.rail - 1U];
-  pins = std::max(pins, id.pin);
-}
-
-bool within_bounds(const Layout& layout) {
-  std::size_t rails = 0;
-  std::size_t pins = 0;
-  for (const auto& [module, sizes] : layout.rails) {
-    rails += sizes.size();
-    for (const std::uint16_t size : sizes) pins += size;
+// Counts while the layout grows, so that what is too large is never built.
+class Bounds {
+ public:
+  void add(const Rails& rails) {
+    rails_ += rails.size();
+    pins_ += std::accumulate(rails.begin(), rails.end(), std::size_t{0});
   }
-  return rails <= kMaxRails && pins <= kMaxLayoutPins;
-}
+  void grow(Rails& rails, PinId id) {
+    if (rails.size() < id.rail) {
+      rails_ += id.rail - rails.size();
+      rails.resize(id.rail, 0);
+    }
+    std::uint16_t& pins = rails[id.rail - 1U];
+    if (pins >= id.pin) return;
+    pins_ += id.pin - pins;
+    pins = id.pin;
+  }
+  [[nodiscard]] bool kept() const { return rails_ <= kMaxRails && pins_ <= kMaxLayoutPins; }
+
+ private:
+  std::size_t rails_ = 0;
+  std::size_t pins_ = 0;
+};
 
 }  // namespace
 
 Layout build_layout(const std::vector<PlannedPin>& pins, const ModuleSizes* sizes,
                     std::vector<Problem>& errors) {
   Layout layout;
-  if (sizes != nullptr) {
-    for (const auto& [module, rails] : sizes->modules) layout.rails[module] = rails;
-  }
+  Bounds bounds;
+  if (sizes != nullptr) layout.rails = sizes->modules;
+  for (const auto& [module, rails] : layout.rails) bounds.add(rails);
   for (const PlannedPin& pin : pins) {
+    if (!bounds.kept()) break;
     if (const Rails* rails = stated(sizes, pin.id.module)) {
-      layout.rails[pin.id.module] = *rails;
+      if (layout.rails.emplace(pin.id.module, *rails).second) bounds.add(*rails);
       check(pin, *rails, *sizes, errors);
     } else {
-      grow(layout.rails[pin.id.module], pin.id);
+      bounds.grow(layout.rails[pin.id.module], pin.id);
     }
   }
-  if (!within_bounds(layout)) {
+  if (!bounds.kept()) {
     errors.push_back({0, "", "",
                       "the modules have more rails or pins than a field can; state their sizes "
                       "with a module file, or correct the numbers"});

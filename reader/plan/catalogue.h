@@ -47,6 +47,9 @@ struct Wiring {
   double temp_tol_k = 10;           // half-range of that temperature, the same for the field
 };
 
+// Most igniters, and most wires, of one catalogue: a Load holds their index in 16 bits.
+inline constexpr std::size_t kMaxNames = 65'000;
+
 struct Catalogue {
   std::vector<Igniter> igniters;
   std::vector<Wire> wires;  // named ones from the file, and each size that a plan uses

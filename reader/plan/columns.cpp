@@ -33,6 +33,8 @@ void take(TomlFile& file, std::string_view part,
       file.wrong(value, key.str(), "this is no column of a plan");
     } else if (!text) {
       file.wrong(value, key.str(), "write a text in quotes");
+    } else if (text->empty() && part == "header") {
+      file.wrong(value, key.str(), "name the header that stands in the table");
     } else {
       out.emplace(std::string(key.str()), *text);
     }

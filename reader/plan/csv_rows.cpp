@@ -57,9 +57,14 @@ char separator_of(std::string_view bytes) {
   constexpr std::array<char, 3> kSeparators = {',', ';', '\t'};
   std::array<std::size_t, 3> counts{};
   bool quoted = false;
+  bool seen = false;  // anything but empty lines
   for (const char c : bytes) {
     if (c == '"') quoted = !quoted;
-    if (!quoted && (c == '\n' || c == '\r')) break;
+    if (!quoted && (c == '\n' || c == '\r')) {
+      if (seen) break;
+      continue;
+    }
+    seen = true;
     const auto* const found = std::find(kSeparators.begin(), kSeparators.end(), c);
     if (!quoted && found != kSeparators.end()) {
       ++counts.at(static_cast<std::size_t>(found - kSeparators.begin()));

@@ -24,7 +24,8 @@ struct CsvFault {
   std::string what;  // what would be right
 };
 
-// The one of comma, semicolon and tab that the first row holds most of outside quotes.
+// The one of comma, semicolon and tab that the first row that is not empty holds most of outside
+// quotes; a comma where it holds none.
 [[nodiscard]] char separator_of(std::string_view bytes);
 
 // Hands on each row that is not blank. A fault ends it: what follows a broken quote has no rows.

@@ -53,7 +53,10 @@ std::string_view trimmed(std::string_view text) {
 }
 
 std::optional<double> parse_decimal(std::string_view text, bool comma) {
-  if (text.starts_with('+')) text.remove_prefix(1);
+  if (text.starts_with('+')) {
+    text.remove_prefix(1);
+    if (text.starts_with('-')) return std::nullopt;
+  }
   // from_chars takes "inf" and "nan" and hexadecimal letters; a table does not.
   if (text.empty() || text.find_first_not_of("0123456789.,-+eE") != std::string_view::npos) {
     return std::nullopt;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "reader/plan/expected.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace walkdown::plan {
@@ -26,10 +27,11 @@ Part lead(const Load& load, const Catalogue& catalogue) {
   const Wiring& wiring = catalogue.wiring;
   const double km = 2 * load.lead_m / 1000;
   const double tol = wiring.lead_tol_pct / 100;
-  const double warm = 1 + wire.alpha_per_k * (wiring.temp_c - kReferenceC);
+  // An alloy of large alpha in great cold would come out below zero: the line does not reach there.
+  const double warm = std::max(0.0, 1 + wire.alpha_per_k * (wiring.temp_c - kReferenceC));
   const double drift = std::abs(wire.alpha_per_k) * wiring.temp_tol_k;
   const double mid = km * wire.ohm_per_km.mid();
-  return {{km * wire.ohm_per_km.lo * (1 - tol) * (warm - drift),
+  return {{km * wire.ohm_per_km.lo * (1 - tol) * std::max(0.0, warm - drift),
            km * wire.ohm_per_km.hi * (1 + tol) * (warm + drift)},
           mid * warm,
           rectangular(km * wire.ohm_per_km.half() * warm) + rectangular(mid * tol * warm) +

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "reader/plan/decimal.h"
+#include "reader/plan/utf8.h"
 
 namespace walkdown::plan {
 namespace {
@@ -39,11 +40,14 @@ Header Header::make(const CsvRow& row, const ColumnMap* columns, std::vector<Pro
   header.names_ = row.fields;
   while (!header.names_.empty() && header.names_.back().empty()) header.names_.pop_back();
   header.known_.assign(header.names_.size(), false);
-  header.bind(columns, errors);
+  for (const std::string& name : header.names_) {
+    if (!is_utf8(name)) errors.push_back({row.number, "", shown(name), "save the table as UTF-8"});
+  }
+  header.bind(row.number, columns, errors);
   return header;
 }
 
-void Header::bind(const ColumnMap* columns, std::vector<Problem>& errors) {
+void Header::bind(std::size_t row, const ColumnMap* columns, std::vector<Problem>& errors) {
   for (std::size_t i = 0; i < kColumns.size(); ++i) {
     const std::string_view ours = kColumns.at(i);
     field_.at(i) = kNone;
@@ -55,7 +59,7 @@ void Header::bind(const ColumnMap* columns, std::vector<Problem>& errors) {
     for (std::size_t f = 0; f < names_.size(); ++f) {
       if (folded(names_[f]) != folded(wanted)) continue;
       if (field_.at(i) != kNone) {
-        errors.push_back({1, std::string(ours), shown(names_[f]),
+        errors.push_back({row, std::string(ours), shown(names_[f]),
                           "this header stands there twice; keep one of the columns"});
       }
       field_.at(i) = f;
@@ -63,7 +67,7 @@ void Header::bind(const ColumnMap* columns, std::vector<Problem>& errors) {
     }
     const bool mapped = columns != nullptr && columns->header.count(ours) > 0;
     if (field_.at(i) == kNone && (needed(i) || mapped)) {
-      errors.push_back({1, std::string(ours), "",
+      errors.push_back({row, std::string(ours), "",
                         "the table has no column '" + shown(wanted) +
                             "'; add it, or map another header onto it with a column map"});
     }

@@ -35,7 +35,7 @@ enum class Column : std::uint8_t {
 class Header {
  public:
   // Adds what is wrong to `errors`: a needed column missing, one there twice, a mapped one not
-  // found.
+  // found, a header that is not UTF-8.
   static Header make(const CsvRow& row, const ColumnMap* columns, std::vector<Problem>& errors);
 
   // The value of a column in a row, blanks off; empty where the row is too short.
@@ -45,7 +45,7 @@ class Header {
   [[nodiscard]] std::size_t width() const { return names_.size(); }
 
  private:
-  void bind(const ColumnMap* columns, std::vector<Problem>& errors);
+  void bind(std::size_t row, const ColumnMap* columns, std::vector<Problem>& errors);
 
   static constexpr std::size_t kNone = static_cast<std::size_t>(-1);
   std::vector<std::string> names_;  // as they stand in the file

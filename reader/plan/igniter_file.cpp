@@ -83,6 +83,10 @@ Result<Catalogue> read_igniters(std::string_view toml, std::string_view file_nam
       catalogue.wires.push_back(wire_from(file, name, *table));
     }
     take_wiring(file, catalogue.wiring);
+    if (catalogue.igniters.size() > kMaxNames || catalogue.wires.size() > kMaxNames) {
+      file.wrong(file.root(), "igniter",
+                 "at most 65000 igniters and 65000 wires can be told apart");
+    }
   }
   if (!file.good()) return file.error("cannot take the igniter file");
   return catalogue;

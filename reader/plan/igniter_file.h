@@ -12,7 +12,8 @@ namespace walkdown::plan {
 // Code::bad_input with every mistake of the file and its line. Refused are, besides what is not a
 // number: a range with its larger end first, what is negative or zero and must not be, a no-fire
 // current above the all-fire current, a test current above the no-fire current, a name given twice,
-// and a key that is not known (a mistyped no_fire_a must not pass as 'no limit given').
+// more than kMaxNames names, and a key that is nearly a known one (a mistyped no_fire_a must not
+// pass as 'no limit given'). Other unknown keys are passed over.
 [[nodiscard]] Result<Catalogue> read_igniters(std::string_view toml, std::string_view file_name);
 
 }  // namespace walkdown::plan

@@ -16,7 +16,8 @@ namespace {
 constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 std::optional<Problem> wrong_encoding(std::string_view bytes) {
-  if (bytes.substr(0, 2) == "\xFF\xFE" || bytes.substr(0, 2) == "\xFE\xFF") {
+  const bool marked = bytes.starts_with("\xFF\xFE") || bytes.starts_with("\xFE\xFF");
+  if (marked || bytes.substr(0, 4).find('\0') != std::string_view::npos) {
     return Problem{0, "", "", "this is UTF-16; save the table as CSV in UTF-8"};
   }
   if (bytes.substr(0, 4) == "PK\x03\x04") {

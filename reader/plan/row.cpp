@@ -23,7 +23,7 @@ std::string known_igniters(const Catalogue& catalogue) {
   std::string names;
   const std::size_t most = std::min<std::size_t>(catalogue.igniters.size(), 8);
   for (std::size_t i = 0; i < most; ++i) {
-    names += (i == 0 ? "" : ", ") + catalogue.igniters[i].name;
+    names += (i == 0 ? "" : ", ") + shown(catalogue.igniters[i].name);
   }
   if (catalogue.igniters.size() > most) names += ", ...";
   return names.empty() ? "the igniter file has none" : "name one of the igniter file: " + names;
@@ -34,17 +34,16 @@ std::string known_igniters(const Catalogue& catalogue) {
 RowTaker::RowTaker(const Header& header, Catalogue& catalogue, bool decimal_comma,
                    std::vector<Problem>& errors)
     : header_(header), catalogue_(catalogue), decimal_comma_(decimal_comma), errors_(errors) {
-  for (std::size_t i = 0; i < catalogue.igniters.size(); ++i) {
+  for (std::size_t i = 0; i < std::min(catalogue.igniters.size(), kMaxNames); ++i) {
     igniters_.emplace(catalogue.igniters[i].name, static_cast<std::uint16_t>(i));
   }
-  for (std::size_t i = 0; i < catalogue.wires.size(); ++i) {
+  for (std::size_t i = 0; i < std::min(catalogue.wires.size(), kMaxNames); ++i) {
     wires_.emplace(catalogue.wires[i].name, static_cast<std::uint16_t>(i));
   }
 }
 
 std::optional<PlannedPin> RowTaker::take(const CsvRow& row) {
   row_ = &row;
-  const std::size_t before = errors_.size();
   PlannedPin pin;
   pin.row = row.number;
   pin.id = {part(Column::module, 'M'), part(Column::rail, 'R'), part(Column::pin, 'P')};
@@ -56,7 +55,7 @@ std::optional<PlannedPin> RowTaker::take(const CsvRow& row) {
     errors_.push_back({row.number, "", shown(row.fields[f]),
                        "this field is beyond the last header; a separator is too many"});
   }
-  if (errors_.size() != before) return std::nullopt;
+  if (pin.id.module == 0 || pin.id.rail == 0 || pin.id.pin == 0) return std::nullopt;
   return pin;
 }
 
@@ -82,6 +81,10 @@ void RowTaker::texts(PlannedPin& pin) {
   }
   if (pin.cue.empty()) wrong(Column::cue, "name the cue that this pin fires");
   pin.more = header_.more(*row_);
+  for (const auto& [header, text] : pin.more) {
+    if (is_utf8(text)) continue;
+    errors_.push_back({row_->number, shown(header), shown(text), "save the table as UTF-8"});
+  }
 }
 
 void RowTaker::load(Load& load) {
@@ -116,6 +119,10 @@ std::uint16_t RowTaker::wire() {
     return kNoWire;
   }
   const auto same = wires_.find(size->name);
+  if (same == wires_.end() && catalogue_.wires.size() >= kMaxNames) {
+    wrong(Column::wire, "the plan has more wire sizes than can be told apart; use fewer");
+    return kNoWire;
+  }
   const auto index =
       same != wires_.end() ? same->second : static_cast<std::uint16_t>(catalogue_.wires.size());
   if (same == wires_.end()) {
@@ -130,7 +137,7 @@ double RowTaker::metres() {
   const std::string_view text = cell(Column::lead_m);
   if (text.empty()) return 0;
   const auto value = parse_decimal(text, decimal_comma_);
-  if (value && *value >= 0 && *value <= kMaxLeadM) return *value;
+  if (value && *value >= 0 && *value <= kMaxLeadM) return *value + 0.0;  // -0 is 0
   wrong(Column::lead_m, "write the one-way length in metres, from 0 to 10000, as 12.5");
   return 0;
 }

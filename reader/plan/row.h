@@ -20,7 +20,8 @@ class RowTaker {
   RowTaker(const Header& header, Catalogue& catalogue, bool decimal_comma,
            std::vector<Problem>& errors);
 
-  // Empty where the row has errors.
+  // Empty where the row has no whole address. A row with other errors still gives its address, so
+  // that a pin used twice is seen in the same run; the errors keep it out of any plan.
   std::optional<PlannedPin> take(const CsvRow& row);
 
  private:
