@@ -14,7 +14,9 @@ using testing::HasSubstr;
 
 Catalogue catalogue() {
   Catalogue out;
-  out.igniters.push_back({.name = "std", .bridge_ohm = {1.4, 2.0}});
+  Igniter& igniter = out.igniters.emplace_back();
+  igniter.name = "std";
+  igniter.bridge_ohm = {1.4, 2.0};
   return out;
 }
 

@@ -32,7 +32,7 @@ TEST(WireSize, MetricBand) {
 
 Catalogue exact(const char* size, double temp_c) {
   Catalogue out;
-  out.igniters.push_back({.name = "x", .bridge_ohm = {1.6, 1.6}});
+  out.igniters.emplace_back().bridge_ohm = {1.6, 1.6};
   out.wires.push_back(*standard_wire(size));
   out.wiring = {.lead_tol_pct = 0, .contact_ohm = {0, 0}, .temp_c = temp_c, .temp_tol_k = 0};
   return out;
