@@ -12,11 +12,9 @@ namespace walkdown::cli {
 using Run = std::function<Status()>;
 
 // `chosen` is set when the command was given.
-void add_demo(CLI::App& app, Run& chosen);
 void add_plan(CLI::App& app, Run& chosen);
 void add_match(CLI::App& app, Run& chosen);
 void add_read(CLI::App& app, Run& chosen);
-void add_simulate(CLI::App& app, Run& chosen);
 void add_verify(CLI::App& app, Run& chosen);
 
 }  // namespace walkdown::cli

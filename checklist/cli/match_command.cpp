@@ -7,7 +7,7 @@
 #include "checklist/cli/files.h"
 #include "checklist/cli/inputs.h"
 #include "checklist/cli/match_text.h"
-
+#include "reader/match/alike.h"
 #include "reader/match/diagnose.h"
 
 namespace walkdown::cli {
@@ -48,7 +48,7 @@ Status run(const MatchOptions& options) {
   match::Options how;
   how.layout_known = inputs->show.find(show::Role::modules) != nullptr;
   const auto outcome = match::diagnose(plan, inputs->planned.tester.model, sweep.samples, how);
-  const AlikeGroups alike = match::alike_groups(plan);
+  const AlikeGroups alike = match::alike(plan);
   if (options.json) {
     fmt::print("{}", match_json(outcome, alike, sweep.rejected));
   } else {
