@@ -212,15 +212,12 @@ Result<Profile> read_profile(std::string_view toml, std::string_view file_name) 
   if (toml.size() > kMaxProfileBytes) {
     return Error{Code::bad_input, what, "it is larger than 1 MiB", "name a tester profile"};
   }
-  try {
-    return take_profile(toml::parse(toml), file_name);
-  } catch (const toml::parse_error& error) {
-    return Error{Code::bad_input, what,
-                 fmt::format("line {}: {}", error.source().begin.line, error.description()),
-                 "write TOML"};
-  } catch (const std::exception& error) {
-    return Error{Code::bad_input, what, error.what(), ""};
-  }
+  const toml::parse_result parsed = toml::parse(toml);
+  if (parsed) return take_profile(parsed.table(), file_name);
+  return Error{
+      Code::bad_input, what,
+      fmt::format("line {}: {}", parsed.error().source().begin.line, parsed.error().description()),
+      "write TOML"};
 }
 
 }  // namespace walkdown::tester
