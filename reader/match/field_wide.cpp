@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::size_t kMostWeighed = 2000;  // pins that a hypothesis is weighed on
 constexpr double kOffsetRoom = 2;           // ohm: more is no test lead
+constexpr double kNoLead = 1.5;             // of the accuracy, beyond it
 constexpr double kSure = 0.8;               // below, no pin counts as good
 constexpr std::size_t kLeastSilent = 8;     // pins, from which a silent field is one cause
 constexpr double kNamed = 0.1;
@@ -116,7 +117,9 @@ class Weigher {
     allowance.offset_ohm = 0.3;
     Guess made = guess(allowance, Kind::tester_offset);
     const double size = std::abs(made.shared.offset) - std::abs(tester_.accuracy_ohm);
-    if (size <= 0) return;
+    // What a tester within its accuracy may have, the uncertainty of the estimate included, is no
+    // finding: leads that were not zeroed add several times that.
+    if (size <= kNoLead * std::abs(tester_.accuracy_ohm)) return;
     made.shift.offset_ohm = made.shared.offset;
     // Test leads add; only a null that was itself wrong takes away.
     const double unlikely = made.shared.offset < 0 ? 2 : 1;

@@ -141,6 +141,9 @@ double Mixture::per_spread(const Slot& slot) const { return per_spread_[index(sl
 // Likelihood that each reading repeats the line before, against that of the spread alone.
 double Mixture::repeat_gain(const Slot& slot) const {
   if (!slot.seen.repeated) return 0;
+  // Repeats without any spread are one coincidence seen again, not several: a quiet tester shows
+  // the same digits every time, and equal neighbours then agree every time.
+  if (slot.seen.squares < 1e-12) return 1 / shared_.digit;
   return per_spread(slot) *
          std::pow(shared_.digit, -static_cast<double>(std::min(slot.seen.numbers, 100U)));
 }
