@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <iterator>
 #include <nlohmann/json.hpp>
@@ -49,9 +50,12 @@ void explanation(Out out, match::Kind kind, std::span<const plan::PinId> pins, i
   if (kind == match::Kind::shifted) fmt::format_to(out, R"(,"by":{})", by);
 }
 
+// Certainty is never stated: no reading shows that much.
+double stated(double confidence) { return std::min(0.9999, std::round(confidence * 1e4) / 1e4); }
+
 void finding_object(Out out, const match::Finding& finding) {
   explanation(out, finding.kind, finding.pins, finding.by);
-  fmt::format_to(out, R"(,"confidence":{},"say":{})", std::round(finding.confidence * 1e4) / 1e4,
+  fmt::format_to(out, R"(,"confidence":{},"say":{})", stated(finding.confidence),
                  json_string(finding.say));
   if (finding.runner_up) {
     fmt::format_to(out, R"(,"runner_up":)");

@@ -8,6 +8,7 @@
 #include "checklist/cli/match_text.h"
 #include "reader/match/alike.h"
 #include "reader/match/band.h"
+#include "reader/match/test_current.h"
 
 namespace walkdown::cli {
 namespace {
@@ -39,8 +40,9 @@ void print_json(const audit::Planned& planned, const AlikeGroups& alike) {
 
 void print_text(const audit::Planned& planned, const AlikeGroups& alike) {
   const plan::Plan& plan = planned.plan;
-  fmt::print("{} pins on {} modules\n\nExpected, as this tester would show it\n", plan.pins.size(),
-             plan.layout.rails.size());
+  fmt::print("{} pins on {} modules\n{}\n\nExpected, as this tester would show it\n",
+             plan.pins.size(), plan.layout.rails.size(),
+             match::judge_test_current(plan, planned.tester.model).say);
   for (const auto& pin : plan.pins) {
     const auto band = match::shown_band(pin.load, plan.catalogue, planned.tester.model);
     fmt::print("  {:<12} {:.2f} to {:.2f} ohm, likely {:.2f} with standard uncertainty {:.2f}\n",

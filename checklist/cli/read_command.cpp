@@ -12,6 +12,7 @@
 #include "checklist/cli/match_text.h"
 #include "checklist/cli/pin_runs.h"
 #include "checklist/cli/stop.h"
+#include "reader/match/test_current.h"
 #include "reader/tester/link.h"
 
 namespace walkdown::cli {
@@ -142,7 +143,8 @@ std::optional<tester::Walk> walk_for(const tester::LineParser& parser,
   return tester::Walk(std::move(pins), planned.tester.model);
 }
 
-void caution() {
+void caution(const audit::Planned& planned) {
+  fmt::print("{}\n", match::judge_test_current(planned.plan, planned.tester.model).say);
   fmt::print(
       "Testing sends current through live igniters: clear the danger area first. Local codes, "
       "the maker's data sheet and the licensed person decide.\n");
@@ -161,12 +163,14 @@ Status run(const ReadArguments& arguments) {
   catch_stop();
   const auto inputs = load_inputs(arguments.inputs);
   if (!inputs) return Status::not_done;
+  const auto may = match::may_read(inputs->planned.plan, inputs->planned.tester.model);
+  if (!may) return not_done(may.error());
   auto link = tester::Link::open(arguments.port, inputs->planned.tester.port);
   if (!link) return not_done(link.error());
   const record::SystemClock clock;
   auto record = FieldRecord::open(arguments.record, *inputs, arguments.key, clock);
   if (!record) return not_done(record.error());
-  caution();
+  caution(inputs->planned);
   const tester::LineParser parser = record->parser();
   Intake intake(parser, walk_for(parser, inputs->planned), record->writer());
   const auto ran = Session(arguments, *record, intake, *link).run();
