@@ -15,6 +15,8 @@ using Run = std::function<Status()>;
 void add_plan(CLI::App& app, Run& chosen);
 void add_match(CLI::App& app, Run& chosen);
 void add_read(CLI::App& app, Run& chosen);
+void add_simulate(CLI::App& app, Run& chosen);
+void add_demo(CLI::App& app, Run& chosen);
 void add_verify(CLI::App& app, Run& chosen);
 
 }  // namespace walkdown::cli

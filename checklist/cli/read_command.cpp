@@ -8,9 +8,9 @@
 #include "checklist/cli/commands.h"
 #include "checklist/cli/field_record.h"
 #include "checklist/cli/intake.h"
+#include "checklist/cli/live_facts.h"
 #include "checklist/cli/live_view.h"
 #include "checklist/cli/match_text.h"
-#include "checklist/cli/pin_runs.h"
 #include "checklist/cli/stop.h"
 #include "reader/match/test_current.h"
 #include "reader/tester/link.h"
@@ -31,25 +31,6 @@ struct ReadArguments {
   double seconds = 0;  // 0: until stopped
   bool once = false;   // until the tester is unplugged
 };
-
-LiveFacts facts_of(const FieldRecord& record, const std::string& link) {
-  const auto counts = record.counts();
-  const match::Outcome outcome = record.diagnose();
-  LiveFacts facts;
-  facts.link = link;
-  facts.last = counts.last;
-  facts.entries = counts.entries;
-  facts.rejected = counts.rejected;
-  std::vector<plan::PinId> wrong;
-  for (const auto& pin : outcome.pins) {
-    if (pin.verdict != match::Verdict::stray) ++facts.planned;
-    if (pin.readings > 0 && pin.verdict != match::Verdict::stray) ++facts.read;
-    if (pin.verdict == match::Verdict::fits) ++facts.fit;
-    if (pin.verdict != match::Verdict::fits && pin.readings > 0) wrong.push_back(pin.pin);
-  }
-  facts.wrong = pin_runs(wrong, 4);
-  return facts;
-}
 
 // The loop of a live reading: what the link says goes to the intake, what changed to the view.
 class Session {
@@ -118,7 +99,7 @@ class Session {
   }
 
   void show(SteadyClock::time_point now) {
-    view_.show(facts_of(*record_, link_word_));
+    view_.show(live_facts(*record_, link_word_));
     shown_ = now;
     changed_ = false;
   }

@@ -2,13 +2,12 @@
 #include <fmt/format.h>
 
 #include <memory>
-#include <optional>
+#include <utility>
 
-#include "checklist/audit/field.h"
 #include "checklist/cli/commands.h"
 #include "checklist/cli/files.h"
 #include "checklist/cli/match_json.h"
-#include "checklist/record/verify.h"
+#include "checklist/cli/verify_record.h"
 
 namespace walkdown::cli {
 namespace {
@@ -39,33 +38,6 @@ void print_json(const record::Report& report) {
              list(report.unknown_keys), list(report.remarks));
 }
 
-void print_text(const std::string& path, const record::Report& report) {
-  if (report.holds) {
-    fmt::print("{} holds: {} entries, mark {}{}\n", path, report.entries, report.mark,
-               report.closed ? ", closed" : ", not closed");
-  } else {
-    fmt::print("{} does not hold{}: {}\n", path,
-               report.first_bad ? fmt::format(", first at line {}", *report.first_bad) : "",
-               report.why);
-    if (report.entries > 0) {
-      fmt::print("{} entries before that hold, mark {}\n", report.entries, report.mark);
-    }
-  }
-  for (const auto& remark : report.remarks) fmt::print("note: {}\n", remark);
-  for (const auto& key : report.unknown_keys) fmt::print("unknown key: {}\n", key);
-}
-
-// Derives the field again along the way.
-record::Visitor deriving(std::optional<audit::Field>& field) {
-  return [&field](const record::EntryView& entry) -> std::optional<std::string> {
-    if (entry.n != 0) return field->take(entry);
-    auto opened = audit::Field::open(record::entry_of(entry).body);
-    if (!opened) return opened.error().sentence();
-    field.emplace(std::move(opened).value());
-    return std::nullopt;
-  };
-}
-
 Status run(const VerifyArguments& arguments) {
   record::VerifyOptions options;
   options.hash_only = arguments.hash_only;
@@ -77,14 +49,12 @@ Status run(const VerifyArguments& arguments) {
     if (!keys) return not_done(keys.error());
     options.known = std::move(keys).value();
   }
-  std::optional<audit::Field> field;
-  options.visitor = deriving(field);
-  const auto report = record::verify_file(arguments.record, options);
+  const auto report = verify_record(arguments.record, std::move(options));
   if (!report) return not_done(report.error());
   if (arguments.json) {
     print_json(*report);
   } else {
-    print_text(arguments.record, *report);
+    fmt::print("{}", verify_text(arguments.record, *report));
   }
   return report->holds ? Status::nothing_to_act_on : Status::act;
 }

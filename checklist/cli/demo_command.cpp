@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <memory>
+#include <utility>
+#include <vector>
+
+#include "checklist/cli/commands.h"
+#include "checklist/cli/crew_hand.h"
+#include "checklist/cli/demo_field.h"
+#include "checklist/cli/demo_files.h"
+#include "checklist/cli/files.h"
+#include "checklist/cli/match_text.h"
+#include "checklist/cli/stop.h"
+#include "checklist/cli/verify_record.h"
+#include "reader/match/test_current.h"
+#include "reader/trainer/faults.h"
+
+namespace walkdown::cli {
+namespace {
+
+constexpr double kLinesPerS = 600;  // slow enough to watch, quick enough for a minute
+constexpr unsigned kReadings = 3;   // of each pin; two at least tell an intermittent joint
+constexpr int kRounds = 6;
+constexpr const char* kHand = "Ines-Holm";  // invented
+
+struct DemoArguments {
+  std::string folder;
+  std::uint64_t seed = 7;
+};
+
+void heading(const char* text) { fmt::print("\n{}\n", text); }
+
+// Does what each finding says, records what was touched, and gives back what to read again.
+Result<std::vector<plan::PinId>> mend(const match::Outcome& outcome, trainer::Field& field,
+                                      FieldRecord& record) {
+  std::vector<plan::PinId> again;
+  for (const auto& finding : outcome.findings) {
+    const auto hands = act_on(finding, field, kHand);
+    if (!hands) {
+      fmt::print("  not done: {}\n", hands.error().sentence());
+      continue;
+    }
+    fmt::print("  {} {}\n", kHand, hands->did);
+    for (const auto& rehook : hands->rehooks) {
+      const auto kept = record.writer().append_and_wait(
+          {std::string(audit::kRehook), audit::rehook_body(rehook)});
+      if (!kept) return kept.error();
+    }
+    again.insert(again.end(), hands->read_again.begin(), hands->read_again.end());
+  }
+  std::sort(again.begin(), again.end());
+  again.erase(std::unique(again.begin(), again.end()), again.end());
+  return again;
+}
+
+// Reads, tells, re-hooks as told and reads again, until all that is planned fits.
+Result<match::Outcome> prove_field(trainer::Field& field, FieldRecord& record, DemoField& live) {
+  heading("The first sweep");
+  if (const auto read = live.read(field.pins(), kReadings); !read) return read.error();
+  for (int round = 1;; ++round) {
+    auto outcome = record.claim();
+    if (!outcome) return outcome.error();
+    fmt::print("  {}\n", verdict_counts(*outcome));
+    if (!to_act_on(*outcome) || round > kRounds) return outcome;
+    heading("What most likely happened");
+    fmt::print("{}", findings_text(*outcome));
+    if (outcome->findings.empty()) fmt::print("{}", wrong_pins_text(*outcome));
+    heading("At the modules");
+    const auto again = mend(*outcome, field, record);
+    if (!again) return again.error();
+    if (again->empty()) return outcome;
+    heading("Read again what was touched");
+    if (const auto read = live.read(*again, kReadings); !read) return read.error();
+  }
+}
+
+Result<trainer::Field> faulty_field(const Inputs& inputs, const std::string& script,
+                                    std::uint64_t seed) {
+  const auto text = read_file(script);
+  if (!text) return text.error();
+  const auto faults = trainer::read_faults(*text, base_name(script));
+  if (!faults) return faults.error();
+  trainer::Field field(inputs.planned.plan, inputs.planned.tester.model, seed);
+  if (const auto made = trainer::apply_faults(*faults, field); !made) return made.error();
+  return field;
+}
+
+void preface(const Inputs& inputs, const DemoFiles& files, const std::string& port) {
+  fmt::print(
+      "A demonstration: the show, its people and its faults are invented, the tester is simulated "
+      "on the pseudo-terminal {}.\n{}\n{} pins on {} modules; the files are in {}\n",
+      port, match::judge_test_current(inputs.planned.plan, inputs.planned.tester.model).say,
+      inputs.planned.plan.pins.size(), inputs.planned.plan.layout.rails.size(), files.folder);
+}
+
+Status finish(FieldRecord& record, const DemoFiles& files, const match::Outcome& outcome) {
+  if (const auto closed = record.writer().close(); !closed) return not_done(closed.error());
+  heading("The record");
+  const auto report = verify_record(files.record, {});
+  if (!report) return not_done(report.error());
+  fmt::print("{}", verify_text(files.record, *report));
+  fmt::print("Look at it yourself:\n  walkdown verify {}\n", files.record);
+  return report->holds && !to_act_on(outcome) ? Status::nothing_to_act_on : Status::act;
+}
+
+Status run(const DemoArguments& arguments) {
+  catch_stop();
+  const auto files = lay_out_demo(arguments.folder);
+  if (!files) return not_done(files.error());
+  const auto inputs = load_inputs(files->inputs);
+  if (!inputs) return Status::not_done;
+  auto field = faulty_field(*inputs, files->faults, arguments.seed);
+  if (!field) return not_done(field.error());
+  const record::SystemClock clock;
+  auto record = FieldRecord::open(files->record, *inputs, files->station_key, clock);
+  if (!record) return not_done(record.error());
+  auto live = DemoField::open(*field, *record, inputs->planned.tester.port, kLinesPerS);
+  if (!live) return not_done(live.error());
+  preface(*inputs, *files, live->port());
+  const auto outcome = prove_field(*field, *record, *live);
+  if (!outcome) return not_done(outcome.error());
+  return finish(*record, *files, *outcome);
+}
+
+}  // namespace
+
+void add_demo(CLI::App& app, Run& chosen) {
+  auto* command = app.add_subcommand("demo", "A day on a simulated field, in about a minute");
+  auto arguments = std::make_shared<DemoArguments>();
+  command->add_option("--dir", arguments->folder,
+                      "Where its files go; default: a new folder for temporary files");
+  command->add_option("--seed", arguments->seed, "Another field with the same faults");
+  command->footer("Example: walkdown demo --dir demo-today");
+  command->callback([arguments, &chosen] { chosen = [arguments] { return run(*arguments); }; });
+}
+
+}  // namespace walkdown::cli
