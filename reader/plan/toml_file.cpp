@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "reader/plan/toml_file.h"
 
-#include <algorithm>
 #include <cmath>
-#include <numeric>
 
 #include "reader/plan/problem.h"
+#include "reader/spelling.h"
 
 namespace walkdown::plan {
 namespace {
@@ -19,22 +18,6 @@ std::string number_text(double value) {
 
 std::string range_text(double lo, double hi) {
   return "from " + number_text(lo) + " to " + number_text(hi);
-}
-
-// Levenshtein distance: how many letters to change, add or drop.
-std::size_t distance(std::string_view a, std::string_view b) {
-  std::vector<std::size_t> row(b.size() + 1);
-  std::iota(row.begin(), row.end(), std::size_t{0});
-  for (std::size_t i = 0; i < a.size(); ++i) {
-    std::size_t diagonal = row[0];
-    row[0] = i + 1;
-    for (std::size_t j = 0; j < b.size(); ++j) {
-      const std::size_t changed = diagonal + (a[i] == b[j] ? 0 : 1);
-      diagonal = row[j + 1];
-      row[j + 1] = std::min({changed, row[j] + 1, row[j + 1] + 1});
-    }
-  }
-  return row.back();
 }
 
 std::optional<double> finite(const toml::node& node) {
@@ -116,13 +99,9 @@ std::vector<std::pair<std::string, const toml::table*>> TomlFile::named(std::str
 void TomlFile::near_misses(const toml::table& table,
                            std::initializer_list<std::string_view> known) {
   for (const auto& [key, value] : table) {
-    const std::string_view text = key.str();
-    if (std::find(known.begin(), known.end(), text) != known.end()) continue;
-    for (const std::string_view name : known) {
-      if (distance(text, name) > 2) continue;
-      wrong(value, text, "this is no key; did you mean " + std::string(name) + "?");
-      break;
-    }
+    const std::string_view meant = meant_key(key.str(), {known.begin(), known.end()});
+    if (meant.empty()) continue;
+    wrong(value, key.str(), "this is no key; did you mean " + std::string(meant) + "?");
   }
 }
 

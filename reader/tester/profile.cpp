@@ -10,17 +10,16 @@
 #include <cmath>
 #include <utility>
 
+#include "reader/spelling.h"
 #include "reader/tester/default_profile.h"
 
 namespace walkdown::tester {
 namespace {
 
-constexpr std::array<std::string_view, 17> kKeys{
-    "baud",         "bits",         "parity",         "stop",
-    "line",         "check",        "check_optional", "over",
-    "accuracy_pct", "accuracy_ohm", "resolution_ohm", "noise_ohm",
-    "range_ohm",    "zero_ohm",     "test_current_a", "name",
-    "note"};
+constexpr std::array<std::string_view, 15> kKeys{
+    "baud",           "bits",           "parity",    "stop",         "line",
+    "check",          "check_optional", "over",      "accuracy_pct", "accuracy_ohm",
+    "resolution_ohm", "noise_ohm",      "range_ohm", "zero_ohm",     "test_current_a"};
 constexpr std::array<std::string_view, 6> kGroups{"module", "rail", "pin", "value", "unit", "seq"};
 
 // Takes values out of the table one key at a time, and keeps every mistake with its line.
@@ -102,13 +101,13 @@ class Taker {
     out = std::move(taken);
   }
 
-  void unknown_keys() {
+  void near_misses() {
     for (const auto& [key, node] : table_) {
-      const std::string_view name = key.str();
-      if (std::find(kKeys.begin(), kKeys.end(), name) == kKeys.end()) {
-        mistakes_.push_back(
-            {key.source().begin.line, fmt::format("'{}' is not a key of a tester profile", name)});
-      }
+      const std::string_view meant = meant_key(key.str(), kKeys);
+      if (meant.empty()) continue;
+      mistakes_.push_back({key.source().begin.line,
+                           fmt::format("'{}' is not a key of a tester profile; did you mean {}?",
+                                       key.str(), meant)});
     }
   }
 
@@ -188,7 +187,7 @@ Result<Profile> take_profile(const toml::table& table, std::string_view file_nam
   take.truth("check_optional", profile.check_optional);
   take.tokens(profile.over);
   take_model(take, profile.model);
-  take.unknown_keys();
+  take.near_misses();
   if (std::string all = take.mistakes(); !all.empty()) {
     return Error{Code::bad_input, fmt::format("cannot use the tester profile {}", file_name),
                  std::move(all), ""};

@@ -133,7 +133,10 @@ TEST(Profile, ListsEveryMistakeWithItsLine) {
   EXPECT_THAT(all, HasSubstr("line 4, line: the group 'volt'"));
   EXPECT_THAT(all, HasSubstr("line 5, over: write a list"));
   EXPECT_THAT(all, HasSubstr("line 6, range_ohm: "));
-  EXPECT_THAT(all, HasSubstr("line 7, 'acuracy_ohm' is not a key"));
+  EXPECT_THAT(
+      all,
+      HasSubstr(
+          "line 7, 'acuracy_ohm' is not a key of a tester profile; did you mean accuracy_ohm?"));
 }
 
 TEST(Profile, RefusesWhatIsNoNumber) {
