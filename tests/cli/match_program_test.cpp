@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "tests/cli/program.h"
+
+namespace walkdown::cli {
+namespace {
+
+using nlohmann::json;
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::IsEmpty;
+
+// Pins far apart in resistance, so that nothing hides: 1, 2, 3 and 5 igniters in series.
+constexpr const char* kPlan =
+    "cue,position,module,rail,pin,igniter,count,wire,lead_m\n"
+    "1,A,1,1,1,standard,1,AWG24,5\n"
+    "2,A,1,1,2,standard,2,AWG24,5\n"
+    "3,A,1,1,3,standard,3,AWG24,5\n"
+    "4,A,1,1,4,standard,5,AWG24,5\n";
+constexpr const char* kSound =
+    "M01,R1,P01,2.55,ohm\nM01,R1,P02,4.25,ohm\nM01,R1,P03,5.95,ohm\nM01,R1,P04,9.35,ohm\n";
+
+json match(const Folder& folder, const char* lines, int status) {
+  const auto said = run_walkdown(
+      {"match", folder.put("plan.csv", kPlan), folder.put("sweep.txt", lines), "--json"});
+  EXPECT_EQ(said.status, status) << said.err;
+  return json::parse(said.out);
+}
+
+TEST(MatchProgram, ASoundSweepIsNothingToActOn) {
+  const Folder folder;
+  const json got = match(folder, kSound, 0);
+  ASSERT_EQ(got["pins"].size(), 4U);
+  const json& pin = got["pins"][0];
+  EXPECT_EQ(pin["pin"], "M01/R1/P01");
+  EXPECT_EQ(pin["verdict"], "fits");
+  EXPECT_NEAR(pin["ohm"].get<double>(), 2.55, 1e-9);
+  EXPECT_LT(pin["low"].get<double>(), 2.55);
+  EXPECT_GT(pin["high"].get<double>(), 2.55);
+  EXPECT_EQ(pin["readings"], 1);
+  EXPECT_TRUE(got["findings"].empty());
+  EXPECT_TRUE(got["alike"].empty());
+  EXPECT_TRUE(got["rejected"].empty());
+}
+
+TEST(MatchProgram, SaysWhatHappenedAndWhatWasRejected) {
+  const Folder folder;
+  const json got = match(folder,
+                         "M01,R1,P01,4.25,ohm\nM01,R1,P02,2.55,ohm\nnoise\n"
+                         "M01,R1,P03,5.95,ohm\nM01,R1,P04,OL,ohm\n",
+                         1);
+  ASSERT_EQ(got["findings"].size(), 2U);
+  const json& swapped = got["findings"][0];
+  EXPECT_EQ(swapped["kind"], "swapped");
+  EXPECT_EQ(swapped["pins"], json({"M01/R1/P01", "M01/R1/P02"}));
+  EXPECT_GT(swapped["confidence"].get<double>(), 0.5);
+  EXPECT_THAT(swapped["say"].get<std::string>(), HasSubstr("module 1"));
+  EXPECT_EQ(got["findings"][1]["kind"], "open");
+  EXPECT_EQ(got["pins"][3]["verdict"], "open");
+  EXPECT_TRUE(got["pins"][3]["ohm"].is_null());
+  ASSERT_EQ(got["rejected"].size(), 1U);
+  EXPECT_EQ(got["rejected"][0]["line"], 3);
+  EXPECT_EQ(got["rejected"][0]["text"], "noise");
+  EXPECT_FALSE(got["rejected"][0]["why"].get<std::string>().empty());
+}
+
+TEST(MatchProgram, NoReadingsAtAllIsNothingGood) {
+  const Folder folder;
+  const json got = match(folder, "", 1);
+  for (const auto& pin : got["pins"]) EXPECT_EQ(pin["verdict"], "unread");
+  EXPECT_TRUE(got["findings"].empty());
+}
+
+TEST(MatchProgram, ReadsStandardInput) {
+  const Folder folder;
+  const auto said = run_walkdown({"match", folder.put("plan.csv", kPlan), "-", "--json"}, kSound);
+  EXPECT_EQ(said.status, 0) << said.err;
+}
+
+TEST(MatchProgram, EveryMistakeOfAPlanIsASentenceAndNothingIsDone) {
+  const Folder folder;
+  const auto said = run_walkdown(
+      {"match", folder.put("plan.csv", "cue,module,rail,pin,igniter\n1,0,1,1,standard\n,1,1,x,?\n"),
+       folder.put("sweep.txt", kSound)});
+  EXPECT_EQ(said.status, 2);
+  EXPECT_THAT(said.out, IsEmpty());
+  EXPECT_THAT(said.err, HasSubstr("row 2, column module, '0'"));
+  EXPECT_THAT(said.err, HasSubstr("row 3, column cue"));
+  EXPECT_THAT(said.err, HasSubstr("row 3, column pin, 'x'"));
+  EXPECT_THAT(said.err, HasSubstr("row 3, column igniter, '?'"));
+}
+
+TEST(MatchProgram, WhatIsNotThereIsNamed) {
+  const auto said = run_walkdown({"match", "/no/such/plan.csv", "-"});
+  EXPECT_EQ(said.status, 2);
+  EXPECT_THAT(said.err, HasSubstr("/no/such/plan.csv"));
+}
+
+TEST(Program, EveryCommandShowsAnExample) {
+  for (const char* command : {"demo", "plan", "match", "read", "simulate", "verify"}) {
+    const auto said = run_walkdown({command, "--help"});
+    EXPECT_EQ(said.status, 0) << command;
+    EXPECT_THAT(said.out, HasSubstr(std::string("Example: walkdown ") + command));
+  }
+}
+
+TEST(Program, UsageMistakesEndWithTwo) {
+  EXPECT_EQ(run_walkdown({}).status, 2);
+  EXPECT_EQ(run_walkdown({"no-such-command"}).status, 2);
+  EXPECT_EQ(run_walkdown({"match"}).status, 2);
+}
+
+}  // namespace
+}  // namespace walkdown::cli
