@@ -48,24 +48,19 @@ double between(double from, double to, double slope_from, double slope_to, doubl
 }
 
 // The order-fold integral of the normal density of deviation 1, from minus infinity to z.
-double repeated_integral(int order, double z) {
+template <int order>
+inline double repeated_integral(double z) {
+  static_assert(order >= 1 && order <= 3);
   if (z < -kFar) return 0;
-  if (z >= kFar) return order == 1 ? 1 : order == 2 ? z : order == 3 ? (z * z + 1) / 2 : 0;
+  if (z >= kFar) return order == 1 ? 1 : order == 2 ? z : (z * z + 1) / 2;
   const double at = (z + kFar) * kPerUnit;
   const auto i = static_cast<std::size_t>(at);
   const double t = at - static_cast<double>(i);
   const Knot& low = knots[i];
   const Knot& high = knots[i + 1];
-  switch (order) {
-    case 0:
-      return normal_density(z);
-    case 1:
-      return between(low.below, high.below, low.density, high.density, t);
-    case 2:
-      return between(low.second, high.second, low.below, high.below, t);
-    default:
-      return between(low.third, high.third, low.second, high.second, t);
-  }
+  if constexpr (order == 1) return between(low.below, high.below, low.density, high.density, t);
+  if constexpr (order == 2) return between(low.second, high.second, low.below, high.below, t);
+  return between(low.third, high.third, low.second, high.second, t);
 }
 
 }  // namespace
@@ -75,7 +70,7 @@ double normal_density(double z) {
   return scale * std::exp(-z * z / 2);
 }
 
-double normal_below(double z) { return repeated_integral(1, z); }
+double normal_below(double z) { return repeated_integral<1>(z); }
 
 double Shape::variance() const {
   return rest + (box[0] * box[0] + box[1] * box[1] + box[2] * box[2]) / 12;
@@ -90,46 +85,65 @@ void add_box(Shape& shape, double width) {
   shape.rest += width * width / 12;
 }
 
-double density(const Shape& shape, double y, double noise) {
+Ready::Ready(const Shape& shape, double noise) : mean_(shape.mean) {
   double rest = shape.rest + noise;
   std::array<double, 3> box = shape.box;
-  int order = 3;
+  order_ = 3;
   // A box narrower than the noise is noise: keeping it would only cancel digits.
-  while (order > 0 && box[static_cast<std::size_t>(order - 1)] < 1.5 * std::sqrt(rest) + 1e-9) {
-    double& narrow = box[static_cast<std::size_t>(order - 1)];
+  while (order_ > 0 && box[static_cast<std::size_t>(order_ - 1)] < 1.5 * std::sqrt(rest) + 1e-9) {
+    double& narrow = box[static_cast<std::size_t>(order_ - 1)];
     rest += narrow * narrow / 12;
     narrow = 0;
-    --order;
+    --order_;
   }
   const double s = std::sqrt(std::max(rest, 1e-12));
-  const double x = -std::abs(y - shape.mean);
-  if (x < -(box[0] + box[1] + box[2]) / 2 - kFar * s) return 0;
-  const double per = 1 / s;
-  double sum = 0;
-  double scale = per;
-  for (int i = 0; i < order; ++i) scale *= s / box[static_cast<std::size_t>(i)];
-  for (unsigned corner = 0; corner < (1U << static_cast<unsigned>(order)); ++corner) {
-    double at = x;
-    double sign = 1;
-    for (unsigned i = 0; i < static_cast<unsigned>(order); ++i) {
-      const bool low = ((corner >> i) & 1U) != 0;
-      at += (low ? -0.5 : 0.5) * box[i];
-      if (low) sign = -sign;
+  reach_ = (box[0] + box[1] + box[2]) / 2 + kFar * s;
+  per_ = 1 / s;
+  scale_ = per_;
+  for (int i = 0; i < order_; ++i) scale_ *= s / box[static_cast<std::size_t>(i)];
+  for (unsigned c = 0; c < (1U << static_cast<unsigned>(order_)); ++c) {
+    for (unsigned i = 0; i < static_cast<unsigned>(order_); ++i) {
+      corner_[c] += ((c >> i) & 1U ? -0.5 : 0.5) * box[i] * per_;
     }
-    sum += sign * repeated_integral(order, at * per);
   }
-  return std::max(0.0, sum * scale);
 }
 
-double added_density(double y, double base, double width, double lo, double hi) {
+double Ready::at(double y) const {
+  const double off = std::abs(y - mean_);
+  if (off > reach_) return 0;
+  const double x = -off * per_;
+  double sum = 0;
+  switch (order_) {
+    case 0:
+      sum = normal_density(x);
+      break;
+    case 1:
+      sum = repeated_integral<1>(x + corner_[0]) - repeated_integral<1>(x + corner_[1]);
+      break;
+    case 2:
+      sum = repeated_integral<2>(x + corner_[0]) - repeated_integral<2>(x + corner_[1]) -
+            repeated_integral<2>(x + corner_[2]) + repeated_integral<2>(x + corner_[3]);
+      break;
+    default:
+      for (unsigned c = 0; c < 8; ++c) {
+        const bool odd = (0x96U >> c) & 1U;  // corners with an odd number of low ends
+        sum += (odd ? -1 : 1) * repeated_integral<3>(x + corner_[c]);
+      }
+  }
+  return std::max(0.0, sum * scale_);
+}
+
+double density(const Shape& shape, double y, double noise) { return Ready(shape, noise).at(y); }
+
+double added_density(double y, double base, double width, double lo, double hi, double ln_range) {
   const double w = std::max(width, kLeastWidth);
   const double nearest = std::max(lo, y - base - w / 2);
   const double farthest = std::min(hi, y - base + w / 2);
   if (nearest >= farthest) return 0;
-  return std::log(farthest / nearest) / (w * std::log(hi / lo));
+  return std::log(farthest / nearest) / (w * ln_range);
 }
 
-double shunted_density(double y, double base, double width, double lo, double hi) {
+double shunted_density(double y, double base, double width, double lo, double hi, double ln_range) {
   if (y <= 0) return 0;
   const double w = std::max(width, kLeastWidth);
   double least = std::max(base - w / 2, y);
@@ -139,7 +153,7 @@ double shunted_density(double y, double base, double width, double lo, double hi
   if (y >= hi || least >= most || least <= y) return 0;
   // Over the base r: dx/dy / (x ln(hi/lo)) = r / (y (r - y)) / ln(hi/lo).
   const double integral = (most - least) / y + std::log((most - y) / (least - y));
-  return integral / (w * std::log(hi / lo));
+  return integral / (w * ln_range);
 }
 
 }  // namespace walkdown::match

@@ -5,36 +5,19 @@
 
 #include <array>
 #include <cstddef>
+#include <memory>
 #include <span>
 #include <vector>
 
+#include "reader/match/cause.h"
 #include "reader/match/field.h"
 #include "reader/match/priors.h"
 #include "reader/match/sample.h"
 #include "reader/match/shared_fit.h"
 #include "reader/match/spec.h"
+#include "reader/match/spec_model.h"
 
 namespace walkdown::match {
-
-enum class Cause : std::size_t {
-  sound,
-  open,
-  shorted,
-  missing,
-  extra,
-  poor_joint,
-  leak,
-  intermittent,
-  wrong_igniter,
-  wrong_lead,
-  repeated,   // the tester sent the line before once more: nothing is known of the pin
-  unplanned,  // somebody's load where none is planned
-  unknown,
-};
-inline constexpr std::size_t kCauses = 13;
-
-// Probability of each cause; adds to 1.
-using Posterior = std::array<double, kCauses>;
 
 // Everything the likelihood needs, made once a field. The references outlive it.
 class Mixture {
@@ -56,48 +39,55 @@ class Mixture {
   [[nodiscard]] double anybody(double y) const;
 
   // True where repeats differ by more than the tester explains.
-  [[nodiscard]] bool unsteady(const Slot& slot) const { return unsteady_[index(slot)]; }
+  [[nodiscard]] bool unsteady(const Slot& slot) const { return unsteady_[index(slot)] != 0; }
 
   [[nodiscard]] const SpecTable& table() const { return table_; }
   [[nodiscard]] const Shared& shared() const { return shared_; }
   [[nodiscard]] const Priors& priors() const { return priors_; }
 
  private:
-  using Weights = std::array<double, kCauses>;
+  // Models by spec for means of so many numbers; made when first asked for.
+  using Models = std::vector<std::unique_ptr<SpecModel>>;
+  static constexpr std::size_t kModelled = 4;
 
   [[nodiscard]] std::size_t index(const Slot& slot) const {
     return static_cast<std::size_t>(&slot - field_.slots.data());
   }
-  [[nodiscard]] bool jumps(const Seen& seen) const;
+  // Steady numbers and nothing else: what nearly every slot has.
+  [[nodiscard]] bool plain(const Slot& slot) const { return plain_[index(slot)] != 0; }
 
   // Density of a sound load where it is so much likelier than any fault that these need not be
   // weighed; 0 elsewhere.
-  [[nodiscard]] double clearly_sound(const Slot& slot, const Spec& spec) const;
-  [[nodiscard]] double noise_of(const Seen& seen) const;
+  [[nodiscard]] double clearly_sound(const Slot& slot, std::uint32_t spec) const;
+  [[nodiscard]] const SpecModel& model(std::uint32_t numbers, std::uint32_t spec) const;
+  [[nodiscard]] double noise_of(std::uint32_t numbers) const;
   [[nodiscard]] Weights weights(const Slot& slot, std::uint32_t spec) const;
-  [[nodiscard]] Weights numbers(const Slot& slot, const Spec& spec) const;
-  void load_faults(Weights& w, const Spec& spec, double y, double noise) const;
-  void lead_faults(Weights& w, const Spec& spec, double y, double noise) const;
+  [[nodiscard]] Weights numbers(const Slot& slot, std::uint32_t spec) const;
   [[nodiscard]] Weights overs(const Slot& slot, const Spec& spec) const;
   [[nodiscard]] Weights bare(const Slot& slot) const;
   [[nodiscard]] double wobble(const Slot& slot, const Shape& sound) const;
+  [[nodiscard]] double steady_wobble(const Seen& seen, const Shape& sound) const;
+  [[nodiscard]] double each_jump(const Seen& seen, double base) const;
   [[nodiscard]] double repeat_gain(const Slot& slot) const;
-  [[nodiscard]] double per_spread(const Slot& slot) const;
+  // One over the likelihood of the repeats' spread about their mean, when they share one
+  // resistance. It stands in every ordinary explanation, so the others are set against it.
+  [[nodiscard]] double per_spread(const Seen& seen) const;
+  void prepare_slots();
   void prepare_levels();
   void prepare_anybody();
-  void prepare_spreads();
 
   const Field& field_;
   SpecTable& table_;
   const Shared& shared_;
   Priors priors_;
+  SizeLogs ln_;
   std::span<const Sample> samples_;
   const tester::Model& tester_;
+  double each_jump_ = 0;         // density of one reading of an intermittent, times its ohms
   std::vector<double> anybody_;  // per bin of kBin ohm, from -1 ohm up
-  // Slot -> one over the likelihood of the repeats' spread about their mean, when they share one
-  // resistance. It stands in every ordinary explanation, so the others are set against it.
-  std::vector<double> per_spread_;
-  std::vector<bool> unsteady_;
+  std::vector<char> plain_, unsteady_;
+  mutable std::array<Models, kModelled> models_;
+  mutable std::unique_ptr<SpecModel> other_;  // for more numbers: the last one asked for
 };
 
 }  // namespace walkdown::match

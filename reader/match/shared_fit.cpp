@@ -9,9 +9,12 @@
 namespace walkdown::match {
 namespace {
 
-constexpr std::size_t kMost = 16;  // unknowns at most: offset, gain, temperature, and wire names
-constexpr double kCut = 4;         // standard deviations; Tukey's biweight is 0 beyond
+constexpr std::size_t kMost = 16;   // unknowns at most: offset, gain, temperature, and wire names
+constexpr std::size_t kErrors = 3;  // of them, those that are not a wire's
+constexpr double kCut = 4;          // standard deviations; Tukey's biweight is 0 beyond
 constexpr int kPasses = 6;
+constexpr std::size_t kMostRows = 8192;  // beyond, an even sample: the errors are then known to
+                                         // a hundredth of what one pin differs by
 
 using Vector = std::array<double, kMost>;
 using Matrix = std::array<Vector, kMost>;
@@ -55,7 +58,8 @@ class Fit {
   Shared make() {
     collect();
     for (int pass = 0; pass < kPasses && !rows_.empty(); ++pass) solve();
-    for (std::size_t i = 0; i < size_; ++i) {
+    // Wire of exactly its nominal area lies on the edge of its class: that is no sign of anything.
+    for (std::size_t i = 0; i < kErrors; ++i) {
       if (box_[i] > 0 && std::abs(beta_[i] - mean_[i]) > 0.98 * box_[i]) shared_.at_edge = true;
     }
     publish();
@@ -92,20 +96,27 @@ class Fit {
     beta_ = mean_;
   }
 
-  // One row a pin with a steady number; sums of equal specs would do, but rows are cheap.
+  // One row a pin with a steady number, or an even sample of these; never at one stride, which
+  // might hit the same place of every rail.
   void collect() {
-    rows_.reserve(field_.slots.size());
-    for (const Slot& slot : field_.slots) {
-      if (slot.spec == kNothing || slot.seen.numbers == 0 || slot.seen.overs > 0) continue;
-      const Spec& spec = table_.specs[slot.spec];
-      const Shape& load = table_.kinds[spec.kind].sound;
-      const double lead = spec.lead_ohm * allowance_.lead_factor;
-      const double own = load.variance() + spec.lead_box * spec.lead_box / 12 +
-                         std::pow(table_.contact_ohm.half(), 2) / 3;
-      const double rest = load.mean + lead + table_.contact_ohm.mid();
-      rows_.push_back({slot.seen.mean, rest, lead, own + shared_.noise / slot.seen.numbers,
-                       spec.wire == plan::kNoWire ? 0 : unknown_of_[spec.wire]});
+    const std::size_t step = field_.slots.size() / kMostRows + 1;
+    rows_.reserve(field_.slots.size() / step + 1);
+    for (std::size_t block = 0; block < field_.slots.size(); block += step) {
+      const std::size_t at = block + (block / step * 2654435761U >> 7U) % step;
+      if (at < field_.slots.size()) collect(field_.slots[at]);
     }
+  }
+
+  void collect(const Slot& slot) {
+    if (slot.spec == kNothing || slot.seen.numbers == 0 || slot.seen.overs > 0) return;
+    const Spec& spec = table_.specs[slot.spec];
+    const Shape& load = table_.kinds[spec.kind].sound;
+    const double lead = spec.lead_ohm * allowance_.lead_factor;
+    const double half = table_.contact_ohm.half();
+    const double own = load.variance() + spec.lead_box * spec.lead_box / 12 + half * half / 3;
+    const double rest = load.mean + lead + table_.contact_ohm.mid();
+    rows_.push_back({slot.seen.mean, rest, lead, own + shared_.noise / slot.seen.numbers,
+                     spec.wire == plan::kNoWire ? 0 : unknown_of_[spec.wire]});
   }
 
   double left(const Row& row) const {
@@ -121,19 +132,7 @@ class Fit {
       a[i][i] = 1 / (sigma_[i] * sigma_[i]);
       b[i] = mean_[i] * a[i][i];
     }
-    for (const Row& row : rows_) {
-      const double rest = left(row);
-      const double z = rest * rest / (kCut * kCut * row.variance);
-      if (z >= 1) continue;
-      const double weight = (1 - z) * (1 - z) / row.variance;
-      const std::array<std::size_t, 4> at = {0, 1, 2, row.wire};
-      const std::array<double, 4> x = {1, row.expected, row.lead, row.lead};
-      const std::size_t terms = row.wire == 0 ? 3 : 4;
-      for (std::size_t i = 0; i < terms; ++i) {
-        for (std::size_t j = 0; j < terms; ++j) a[at[i]][at[j]] += weight * x[i] * x[j];
-        b[at[i]] += weight * x[i] * (row.y - row.expected);
-      }
-    }
+    add_rows(a, b);
     cover_ = inverse(a, size_);
     for (std::size_t i = 0; i < size_; ++i) {
       double value = 0;
@@ -141,6 +140,50 @@ class Fit {
       beta_[i] = value;
     }
     into_box(a, b);
+  }
+
+  // Weighted sums over the rows of one wire; everything the normal equations need.
+  struct Sums {
+    double w = 0, e = 0, l = 0, ee = 0, el = 0, ll = 0, r = 0, re = 0, rl = 0;
+  };
+
+  void add_rows(Matrix& a, Vector& b) const {
+    std::array<Sums, kMost> sums{};
+    for (const Row& row : rows_) {
+      const double rest = left(row);
+      const double z = rest * rest / (kCut * kCut * row.variance);
+      if (z >= 1) continue;
+      const double w = (1 - z) * (1 - z) / row.variance;
+      const double we = w * row.expected;
+      const double wl = w * row.lead;
+      const double gap = row.y - row.expected;
+      Sums& to = sums[row.wire];
+      to.w += w;
+      to.e += we;
+      to.l += wl;
+      to.ee += we * row.expected;
+      to.el += we * row.lead;
+      to.ll += wl * row.lead;
+      to.r += w * gap;
+      to.re += we * gap;
+      to.rl += wl * gap;
+    }
+    for (std::size_t wire = 0; wire < size_; ++wire) add_sums(sums[wire], wire, a, b);
+  }
+
+  // Unknown 0 stands for "no wire of its own": then only offset, gain and temperature are moved.
+  static void add_sums(const Sums& s, std::size_t wire, Matrix& a, Vector& b) {
+    const std::array<std::size_t, 4> at = {0, 1, 2, wire};
+    const std::array<std::array<double, 4>, 4> m = {{{s.w, s.e, s.l, s.l},
+                                                     {s.e, s.ee, s.el, s.el},
+                                                     {s.l, s.el, s.ll, s.ll},
+                                                     {s.l, s.el, s.ll, s.ll}}};
+    const std::array<double, 4> right = {s.r, s.re, s.rl, s.rl};
+    const std::size_t terms = wire == 0 ? 3 : 4;
+    for (std::size_t i = 0; i < terms; ++i) {
+      for (std::size_t j = 0; j < terms; ++j) a[at[i]][at[j]] += m[i][j];
+      b[at[i]] += right[i];
+    }
   }
 
   // Coordinate descent inside the box from the free solution: few unknowns, few steps.
@@ -219,7 +262,7 @@ class Fit {
   const plan::Catalogue& catalogue_;
   Allowance allowance_;
   Shared shared_;
-  std::size_t size_ = 3;
+  std::size_t size_ = kErrors;
   Vector mean_{}, box_{}, sigma_{}, beta_{};
   Matrix cover_{};
   std::vector<std::size_t> unknown_of_;

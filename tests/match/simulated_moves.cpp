@@ -38,8 +38,9 @@ class Mover {
   PinId load_of(PinId pin) const { return is_planned(pin) ? pin : PinId{}; }
 
   // Takes the event if none of its pins takes part in another, and it moves a load at all.
-  void add(Kind kind, int by, const std::map<PinId, PinId>& effect, std::vector<PinId> pins) {
-    Moved moved{kind, by, std::move(pins), effect, false};
+  void add(Kind kind, int by, const std::map<PinId, PinId>& effect, std::vector<PinId> pins,
+           bool wrapped = false) {
+    Moved moved{kind, by, std::move(pins), effect, false, wrapped};
     bool moves = false;
     for (const auto& [pin, source] : effect) {
       if (touched_.contains(pin)) return;
@@ -168,7 +169,7 @@ class Mover {
       effect[pin] = load_of({rail.module, rail.rail, static_cast<std::uint16_t>(source)});
       if (is_planned(pin)) pins.push_back(pin);
     }
-    add(Kind::shifted, by, effect, pins);
+    add(Kind::shifted, by, effect, pins, true);
   }
 
   PinId partner(PinId pin) {

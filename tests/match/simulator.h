@@ -41,6 +41,7 @@ struct Moved {
   std::vector<plan::PinId> pins;              // as the finding should list them
   std::map<plan::PinId, plan::PinId> effect;  // pin -> pin whose load it has; {0,0,0}: none
   bool visible = false;                       // some pin reads another load
+  bool wrapped = false;                       // a shift whose block closes on itself
 };
 
 struct Field {
