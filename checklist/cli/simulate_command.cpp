@@ -3,6 +3,7 @@
 
 #include <chrono>
 #include <memory>
+#include <thread>
 #include <utility>
 #include <variant>
 #include <vector>
@@ -21,7 +22,7 @@
 namespace walkdown::cli {
 namespace {
 
-constexpr auto kLook = std::chrono::milliseconds(50);
+constexpr auto kLook = std::chrono::milliseconds(2);
 
 struct SimulateArguments {
   InputPaths inputs;
@@ -58,19 +59,23 @@ Result<std::vector<trainer::Fault>> faults_of(const SimulateArguments& arguments
   return trainer::read_faults(*text, base_name(arguments.faults));
 }
 
-// Sweeps the field until told to stop, and does meanwhile what the trainee types.
+// Sweeps the field until told to stop, and does meanwhile what the trainee types. Each pin is read
+// just before its line goes out, so that what the trainee mends shows at once.
 Status serve(const SimulateArguments& arguments, trainer::Field& field,
              trainer::TesterPty& tester) {
   trainer::SweepForm form;
   Trainee trainee(field, tester);
   for (unsigned done = 0; arguments.sweeps == 0 || done < arguments.sweeps; ++done) {
     for (const auto pin : field.pins()) {
-      tester.send(trainer::sweep(field, {&pin, 1}, form));
-      while (!tester.wait_until_read(kLook)) {
+      while (tester.queued() > 1) {
         if (stop_asked() || !trainee.listen()) return Status::nothing_to_act_on;
+        std::this_thread::sleep_for(kLook);
       }
-      if (stop_asked() || !trainee.listen()) return Status::nothing_to_act_on;
+      tester.send(trainer::sweep(field, {&pin, 1}, form));
     }
+  }
+  while (!tester.wait_until_read(std::chrono::milliseconds(100))) {
+    if (stop_asked() || !trainee.listen()) break;
   }
   return Status::nothing_to_act_on;
 }

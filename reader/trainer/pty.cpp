@@ -162,9 +162,10 @@ void TesterPty::set_rate(double lines_per_s) {
 
 bool TesterPty::wait_until_read(milliseconds at_most) {
   const auto until = Clock::now() + at_most;
-  // A byte is on its way for a moment, and counted nowhere: it must be empty three times over.
+  // A byte is on its way for a moment, and counted nowhere: it must stay empty for a while, which a
+  // busy machine stretches.
   int empty = 0;
-  while (empty < 3) {
+  while (empty < 20) {
     {
       std::unique_lock lock(state_->mutex);
       const bool sent =
@@ -178,6 +179,11 @@ bool TesterPty::wait_until_read(milliseconds at_most) {
     std::this_thread::sleep_for(milliseconds(1));
   }
   return true;
+}
+
+std::size_t TesterPty::queued() const {
+  const std::lock_guard lock(state_->mutex);
+  return state_->queue.size();
 }
 
 void TesterPty::unplug() {

@@ -31,6 +31,7 @@ class TesterPty {
   // Queues lines, each without its line end; returns at once. While unplugged they are kept.
   void send(std::vector<std::string> lines);
   void set_rate(double lines_per_s);
+  [[nodiscard]] std::size_t queued() const;  // lines not yet sent
 
   // Waits until all is sent and the reader has taken every byte. False when the time is over.
   [[nodiscard]] bool wait_until_read(std::chrono::milliseconds at_most);
