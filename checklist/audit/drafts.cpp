@@ -54,6 +54,19 @@ std::string text_of(const nlohmann::json& body, const char* name) {
   return body.contains(name) && body[name].is_string() ? body[name].get<std::string>() : "";
 }
 
+// A list of texts; none where the member is missing.
+Result<std::vector<std::string>> texts_of(const nlohmann::json& body, const char* name) {
+  std::vector<std::string> all;
+  const auto found = body.find(name);
+  if (found == body.end()) return all;
+  if (!found->is_array()) return wrong(std::string("a re-hook's ") + name + " are no list");
+  for (const auto& each : *found) {
+    if (!each.is_string()) return wrong(std::string("a re-hook's ") + name + " are no texts");
+    all.push_back(each.get<std::string>());
+  }
+  return all;
+}
+
 }  // namespace
 
 nlohmann::json reading_body(const tester::Reading& reading, std::string_view raw, bool walked) {
@@ -75,20 +88,19 @@ nlohmann::json rejected_body(std::string_view raw, std::string_view why) {
   return body;
 }
 
-bool Rehook::covers(plan::PinId pin) const {
-  if (module != 0) return pin.module == module && (rail == 0 || pin.rail == rail);
-  return std::find(pins.begin(), pins.end(), pin) != pins.end();
+bool Rehook::covers(plan::PinId pin, std::string_view position) const {
+  if (module != 0 && pin.module == module && (rail == 0 || pin.rail == rail)) return true;
+  return std::find(pins.begin(), pins.end(), pin) != pins.end() ||
+         (!position.empty() &&
+          std::find(positions.begin(), positions.end(), position) != positions.end());
 }
 
 nlohmann::json rehook_body(const Rehook& rehook) {
   nlohmann::json body = nlohmann::json::object();
-  if (rehook.module != 0) {
-    body["module"] = rehook.module;
-    if (rehook.rail != 0) body["rail"] = rehook.rail;
-  } else {
-    body["pins"] = nlohmann::json::array();
-    for (const plan::PinId pin : rehook.pins) body["pins"].push_back(plan::text(pin));
-  }
+  if (rehook.module != 0) body["module"] = rehook.module;
+  if (rehook.module != 0 && rehook.rail != 0) body["rail"] = rehook.rail;
+  for (const plan::PinId pin : rehook.pins) body["pins"].push_back(plan::text(pin));
+  if (!rehook.positions.empty()) body["positions"] = rehook.positions;
   if (!rehook.by.empty()) body["by"] = rehook.by;
   if (!rehook.why.empty()) body["why"] = rehook.why;
   return body;
@@ -125,12 +137,14 @@ Result<Rehook> rehook_of(const nlohmann::json& body) {
   if (!rail) return rail.error();
   out.module = *module;
   out.rail = *rail;
-  if (out.module != 0) return out;
-  if (!body.contains("pins") || !body["pins"].is_array()) {
-    return wrong("a re-hook names neither pins nor a module");
-  }
-  for (const auto& json : body["pins"]) {
-    const auto pin = pin_of(json);
+  if (out.rail != 0 && out.module == 0) return wrong("a re-hook names a rail of no module");
+  auto positions = texts_of(body, "positions");
+  if (!positions) return positions.error();
+  out.positions = std::move(positions).value();
+  const auto pins = texts_of(body, "pins");
+  if (!pins) return pins.error();
+  for (const std::string& text : *pins) {
+    const auto pin = pin_of(text);
     if (!pin) return pin.error();
     out.pins.push_back(*pin);
   }

@@ -22,6 +22,7 @@ inline constexpr std::string_view kProbed =
     "probed";                                    // a bare value that was not taken: raw, why, pin
 inline constexpr std::string_view kGap = "gap";  // line numbers of the tester: what, lines
 inline constexpr std::string_view kRehook = "rehook";
+inline constexpr std::string_view kEntered = "in";  // somebody went into the field: day/FORMAT.md
 inline constexpr std::string_view kClaim = "claim";
 
 // {"pin":"M01/R1/P05","raw":"M01,R1,P05,2.31,ohm","uohm":2310000}, or "over":true for uohm. A raw
@@ -33,16 +34,19 @@ inline constexpr std::string_view kClaim = "claim";
 // {"raw":"...","why":"..."}
 [[nodiscard]] nlohmann::json rejected_body(std::string_view raw, std::string_view why);
 
-// What was touched at the modules: readings of these pins no longer count. One of pins, a module,
-// or a rail of a module. `by` is the person, `why` the finding or the reason, both may be empty.
+// What was touched at the modules: readings of these pins no longer count. Any of pins, positions,
+// and a module or a rail of it; where none is named, or none that the plan knows, all of the field.
+// `by` is the person, `why` the finding or the reason, both may be empty.
 struct Rehook {
   std::vector<plan::PinId> pins;
-  std::uint16_t module = 0;  // 0: pins are listed
+  std::vector<std::string> positions;
+  std::uint16_t module = 0;  // 0: none
   std::uint16_t rail = 0;    // 0: the whole module
   std::string by;
   std::string why;
 
-  [[nodiscard]] bool covers(plan::PinId pin) const;
+  // `position`: of the pin, empty where the plan names none.
+  [[nodiscard]] bool covers(plan::PinId pin, std::string_view position = {}) const;
 };
 [[nodiscard]] nlohmann::json rehook_body(const Rehook& rehook);
 

@@ -28,6 +28,10 @@ bool same_value(const tester::Parsed& parsed, const RecordedReading& claimed) {
 
 }  // namespace
 
+bool touches_field(std::string_view kind) {
+  return kind == kReading || kind == kRehook || kind == kEntered;
+}
+
 Field::Field(Planned planned, tester::LineParser parser, bool layout_known)
     : planned_(std::move(planned)), parser_(std::move(parser)), layout_known_(layout_known) {}
 
@@ -54,6 +58,7 @@ Result<Field> Field::open(const nlohmann::json& opening_body) {
 std::optional<std::string> Field::take(const record::EntryView& entry) {
   if (entry.kind == kReading) return take_reading(record::entry_of(entry).body);
   if (entry.kind == kRehook) return take_rehook(record::entry_of(entry).body);
+  if (entry.kind == kEntered) take_entered(record::entry_of(entry).body);
   if (entry.kind == kClaim) return check_claim(record::entry_of(entry).body, diagnose());
   if (entry.kind == kRejected) ++rejected_;
   return std::nullopt;
@@ -68,7 +73,8 @@ std::optional<std::string> Field::take_reading(const nlohmann::json& body) {
                        plan::text(reading.pin), claimed->raw);
   }
   samples_.push_back({reading.pin, reading.ohm(), reading.over});
-  if (!rehooked_.empty()) rehooked_.erase(reading.pin);
+  if (!stale_.empty()) stale_.erase(reading.pin);
+  if (read_.size() < planned_.plan.pins.size()) read_.insert(reading.pin);
   ++readings_;
   return std::nullopt;
 }
@@ -76,16 +82,48 @@ std::optional<std::string> Field::take_reading(const nlohmann::json& body) {
 std::optional<std::string> Field::take_rehook(const nlohmann::json& body) {
   const auto rehook = rehook_of(body);
   if (!rehook) return rehook.error().sentence();
-  std::erase_if(samples_, [&](const match::Sample& sample) { return rehook->covers(sample.pin); });
+  const auto position = [this](plan::PinId pin) {
+    const plan::PlannedPin* planned = planned_.plan.find(pin);
+    return planned == nullptr ? std::string_view() : std::string_view(planned->position);
+  };
+  std::set<plan::PinId> touched;
   for (const plan::PlannedPin& pin : planned_.plan.pins) {
-    if (rehook->covers(pin.id)) rehooked_.insert(pin.id);
+    if (rehook->covers(pin.id, pin.position)) touched.insert(pin.id);
   }
+  if (touched.empty()) {
+    samples_.clear();
+    for (const plan::PlannedPin& pin : planned_.plan.pins) stale_.insert(pin.id);
+    return std::nullopt;
+  }
+  std::erase_if(samples_, [&](const match::Sample& sample) {
+    return rehook->covers(sample.pin, position(sample.pin));
+  });
+  stale_.merge(touched);
   return std::nullopt;
+}
+
+// Whoever went to a position may have touched what hangs there: its readings stay, and are old.
+void Field::take_entered(const nlohmann::json& body) {
+  Rehook there;
+  if (const auto found = body.find("positions"); found != body.end() && found->is_array()) {
+    for (const auto& each : *found) {
+      if (each.is_string()) there.positions.push_back(each.get<std::string>());
+    }
+  }
+  const auto& pins = planned_.plan.pins;
+  const bool known = std::any_of(pins.begin(), pins.end(), [&](const plan::PlannedPin& pin) {
+    return there.covers(pin.id, pin.position);
+  });
+  for (const plan::PlannedPin& pin : pins) {
+    if (read_.contains(pin.id) && (!known || there.covers(pin.id, pin.position))) {
+      stale_.insert(pin.id);
+    }
+  }
 }
 
 match::Outcome Field::diagnose() const {
   match::Options options;
-  options.stale.assign(rehooked_.begin(), rehooked_.end());
+  options.stale.assign(stale_.begin(), stale_.end());
   options.layout_known = layout_known_;
   return match::diagnose(planned_.plan, planned_.tester.model, samples_, options);
 }

@@ -8,6 +8,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "checklist/audit/drafts.h"
@@ -17,6 +18,9 @@
 #include "reader/tester/line.h"
 
 namespace walkdown::audit {
+
+// Whether an entry of this kind can change a verdict: reading, rehook, in (FORMAT.md of day/).
+[[nodiscard]] bool touches_field(std::string_view kind);
 
 class Field {
  public:
@@ -43,12 +47,14 @@ class Field {
   Field(Planned planned, tester::LineParser parser, bool layout_known);
   std::optional<std::string> take_reading(const nlohmann::json& body);
   std::optional<std::string> take_rehook(const nlohmann::json& body);
+  void take_entered(const nlohmann::json& body);
 
   Planned planned_;
   tester::LineParser parser_;
   bool layout_known_ = false;
   std::vector<match::Sample> samples_;
-  std::set<plan::PinId> rehooked_;  // and not read since
+  std::set<plan::PinId> read_;   // ever, of the planned pins
+  std::set<plan::PinId> stale_;  // re-hooked, or somebody went there; and not read since
   std::uint64_t readings_ = 0;
   std::uint64_t rejected_ = 0;
 };

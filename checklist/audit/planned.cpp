@@ -16,6 +16,7 @@ namespace {
 using show::Role;
 
 constexpr std::string_view kIgniters = "igniters/generic.toml";
+constexpr std::string_view kDistances = "distances/radius-70ft-per-inch.toml";
 constexpr std::string_view kTester = "testers/addressed-lines.toml";
 
 void put_default(show::Show& show, Role role, std::string_view name) {
@@ -70,6 +71,7 @@ void import_plan(const show::Show& show, const plan::Catalogue& catalogue,
 show::Show complete(show::Show show) {
   put_default(show, Role::igniters, kIgniters);
   put_default(show, Role::tester, kTester);
+  if (show.find(Role::site) != nullptr) put_default(show, Role::distances, kDistances);
   return show;
 }
 

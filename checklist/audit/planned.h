@@ -24,8 +24,9 @@ struct PlannedOutcome {
   std::vector<std::string> warnings;  // of the plan
 };
 
-// Igniters, tester and module sizes that the show does not have are taken from the templates the
-// program was built with; complete() puts those into the show first, so that a record holds them.
+// Igniters and tester that the show does not have, and the table of distances where it has a site,
+// are taken from the templates the program was built with; complete() puts those into the show
+// first, so that a record holds them.
 [[nodiscard]] PlannedOutcome import(const show::Show& show);
 [[nodiscard]] show::Show complete(show::Show show);
 

@@ -35,6 +35,7 @@ class Picture {
   void release();
   void waiting();
   [[nodiscard]] std::string word() const;
+  [[nodiscard]] bool after() const;
 
   const View& view_;
   Moment moment_;
@@ -130,7 +131,18 @@ std::string Picture::word() const {
   if (state_.hold) return "hold";
   if (state_.release.word == ReleaseWord::stands) return "released";
   if (state_.against.empty()) return "ready";
-  return view_.day.released_once ? "after" : "checking";
+  return after() ? "after" : "checking";
+}
+
+// A release that fell before the show leaves the day where it was: after begins with the first
+// answer behind the release.
+bool Picture::after() const {
+  const std::size_t last = view_.list.last_release_stage();
+  if (!view_.day.released_once) return false;
+  for (std::size_t i = 0; i < view_.list.items.size(); ++i) {
+    if (view_.list.items[i].stage > last && view_.day.items[i].answer) return true;
+  }
+  return false;
 }
 
 }  // namespace

@@ -51,8 +51,8 @@ struct PinFacts {
   std::string verdict;
 };
 
-// Who judges the readings. The fold hands over every `reading` and `rehook` entry in order, and
-// asks only when something rests on the answer.
+// Who judges the readings. The fold hands over every `reading`, `rehook` and `in` entry in order,
+// and asks only when something rests on the answer.
 class PinSource {
  public:
   PinSource() = default;

@@ -54,7 +54,9 @@ void undo(const Outside& outside, Day& day, PinBook& book, std::uint64_t n,
   bool any = false;
   for (std::size_t i = 0; i < day.pins.size(); ++i) {
     const PlannedPin& pin = outside.pins[i];
-    if (!named(touched.pins, pin.pin) && !named(touched.positions, pin.position)) continue;
+    const bool of_module = !touched.module.empty() && pin.pin.starts_with(touched.module);
+    const bool there = !pin.position.empty() && named(touched.positions, pin.position);
+    if (!of_module && !there && !named(touched.pins, pin.pin)) continue;
     day.pins[i].undone_n = n;
     any = true;
   }

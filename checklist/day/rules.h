@@ -43,6 +43,7 @@ void ask_again(const Checklist& list, Day& day, std::uint64_t n, const std::stri
 struct Touched {
   std::vector<std::string> pins;
   std::vector<std::string> positions;
+  std::string module;  // "M07/" or "M07/R2/", as addresses begin; empty: none
 };
 void undo(const Outside& outside, Day& day, PinBook& book, std::uint64_t n, const Touched& touched);
 void fall(Day& day, std::string why);

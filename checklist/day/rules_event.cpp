@@ -62,10 +62,18 @@ void apply_thunder(const Scene& scene, Day& day, PinBook& book) {
   break_items(scene.view.list, day, book, Event::thunder, scene.entry.n, "thunder was heard");
 }
 
-// Pins or positions named; neither: the whole field.
+std::string module_named(const nlohmann::json& body) {
+  const auto module = whole_in(body, "module");
+  const auto rail = whole_in(body, "rail");
+  if (!module) return {};
+  return rail ? fmt::format("M{:02}/R{}/", *module, *rail) : fmt::format("M{:02}/", *module);
+}
+
+// Pins, positions, a module or a rail named; nothing: the whole field.
 void apply_rehook(const Scene& scene, Day& day, PinBook& book) {
   undo(scene.view.outside, day, book, scene.entry.n,
-       {texts_in(scene.body(), "pins"), texts_in(scene.body(), "positions")});
+       {texts_in(scene.body(), "pins"), texts_in(scene.body(), "positions"),
+        module_named(scene.body())});
   if (scene.view.outside.source != nullptr) scene.view.outside.source->take(scene.entry);
   break_items(scene.view.list, day, book, Event::rehook, scene.entry.n, "pins were hooked up anew");
 }

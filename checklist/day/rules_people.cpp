@@ -45,7 +45,8 @@ void apply_in(const Scene& scene, Day& day, PinBook& book) {
   day.in_field.insert_or_assign(person, scene.entry.n);
   std::erase_if(day.returns,
                 [&](const Return& each) { return !each.tag && each.person == person; });
-  undo(scene.view.outside, day, book, scene.entry.n, {{}, texts_in(scene.body(), "positions")});
+  undo(scene.view.outside, day, book, scene.entry.n, {{}, texts_in(scene.body(), "positions"), {}});
+  if (scene.view.outside.source != nullptr) scene.view.outside.source->take(scene.entry);
   break_items(scene.view.list, day, book, Event::entered, scene.entry.n,
               person + " went into the field");
 }

@@ -83,8 +83,19 @@ TEST(RehookBody, CoversARailOrAModule) {
   EXPECT_FALSE(back->covers({8, 2, 9}));
 }
 
-TEST(RehookBody, RefusesNothingAndNonsense) {
-  EXPECT_FALSE(rehook_of(nlohmann::json::object()).ok());
+TEST(RehookBody, CoversAPosition) {
+  Rehook rehook;
+  rehook.positions = {"Jetty"};
+  const auto back = rehook_of(rehook_body(rehook));
+  EXPECT_TRUE(back->covers({1, 1, 3}, "Jetty"));
+  EXPECT_FALSE(back->covers({1, 1, 3}, "Bank"));
+  EXPECT_FALSE(back->covers({1, 1, 3}, ""));
+}
+
+TEST(RehookBody, RefusesNonsense) {
+  EXPECT_TRUE(rehook_of(nlohmann::json::object()).ok()) << "nothing named: the whole field";
+  EXPECT_FALSE(rehook_of({{"rail", 2}}).ok());
+  EXPECT_FALSE(rehook_of({{"positions", "Jetty"}}).ok());
   EXPECT_FALSE(rehook_of({{"module", 0}}).ok());
   EXPECT_FALSE(rehook_of({{"module", 10000}}).ok());
   EXPECT_FALSE(rehook_of({{"pins", {"M01"}}}).ok());
