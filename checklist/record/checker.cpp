@@ -80,7 +80,7 @@ bool Checker::checkpoint(const std::string& note_text) {
     return false;
   }
   Tree grown = report_.sealed.tree;
-  for (const Hash& leaf : commit_.leaves()) grown.add(leaf);
+  grown.add(commit_.leaves());
   return root(*checkpoint, grown) && seal(*checkpoint, std::move(grown));
 }
 

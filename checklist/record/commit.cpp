@@ -3,11 +3,14 @@
 
 #include <bit>
 
+#include "checklist/record/sha256_many.h"
+
 namespace walkdown::record {
 
 namespace {
 
 constexpr std::size_t kMostTries = 8'000'000;
+constexpr char kLeafPrefix = 0;  // RFC 6962 section 2.1
 
 // What stands beside the way from one leaf up to the root.
 struct Sibling {
@@ -71,16 +74,31 @@ void Commit::add(std::uint64_t number, std::string_view line, const EntryView& v
   const auto offset = [line](std::string_view part) {
     return static_cast<std::size_t>(part.data() - line.data());
   };
-  held_.push_back({number, text_.size(), line.size(), offset(view.kind), view.kind.size(),
+  const std::size_t begin = text_.size(), size = line.size() + 1;
+  held_.push_back({number, begin + 1, line.size(), offset(view.kind), view.kind.size(),
                    offset(view.body), view.body.size(), view});
+  text_ += kLeafPrefix;
   text_ += line;
-  leaves_.push_back(leaf_hash(line));
+  text_.resize(begin + padded_size(size));
+  pad(text_.data() + begin, size);
+  bytes_ += line.size();
 }
 
 void Commit::clear() {
   text_.clear();
+  bytes_ = 0;
   held_.clear();
   leaves_.clear();
+}
+
+const std::vector<Hash>& Commit::leaves() const {
+  if (leaves_.size() == held_.size()) return leaves_;
+  std::vector<Padded> messages;
+  messages.reserve(held_.size());
+  for (const Held& held : held_) messages.push_back({text_.data() + held.begin - 1, held.size + 1});
+  leaves_.resize(held_.size());
+  sha256_many(messages, leaves_);
+  return leaves_;
 }
 
 std::string_view Commit::line(std::size_t i) const {

@@ -21,9 +21,10 @@ class Commit {
 
   [[nodiscard]] bool empty() const { return held_.empty(); }
   [[nodiscard]] std::size_t size() const { return held_.size(); }
-  [[nodiscard]] std::size_t bytes() const { return text_.size(); }
+  [[nodiscard]] std::size_t bytes() const { return bytes_; }
   [[nodiscard]] std::uint64_t line_number(std::size_t i) const { return held_[i].number; }
-  [[nodiscard]] const std::vector<Hash>& leaves() const { return leaves_; }
+  // Hashed when first asked for, all together.
+  [[nodiscard]] const std::vector<Hash>& leaves() const;
   [[nodiscard]] std::string_view line(std::size_t i) const;
   // Lives until the next add() or clear().
   [[nodiscard]] EntryView view(std::size_t i) const;
@@ -36,9 +37,10 @@ class Commit {
     EntryView view;  // its text parts are not used: they point into a line that is gone
   };
 
-  std::string text_;
+  std::string text_;  // of each line what is hashed: 0x00, the line, the padding of SHA-256
+  std::size_t bytes_ = 0;
   std::vector<Held> held_;
-  std::vector<Hash> leaves_;
+  mutable std::vector<Hash> leaves_;  // of the first so many of held_
 };
 
 // Which of the commit's lines becomes right by turning one single bit, so that the tree `before`

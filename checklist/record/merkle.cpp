@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "checklist/record/merkle.h"
 
+#include <algorithm>
+#include <array>
+#include <cstring>
+
+#include "checklist/record/sha256_many.h"
+
 namespace walkdown::record {
 
 namespace {
@@ -11,6 +17,28 @@ constexpr std::string_view kNode{"\1", 1};
 Sha256& digest() {
   thread_local Sha256 each_thread_its_own;
   return each_thread_its_own;
+}
+
+// A node to be hashed, with its padding.
+struct NodeMessage {
+  std::array<char, padded_size(1 + 2 * sizeof(Hash))> bytes;
+};
+
+// The parents of each two neighbours. Precondition: an even number.
+std::vector<Hash> nodes_above(const std::vector<Hash>& level) {
+  thread_local std::vector<NodeMessage> texts;
+  std::vector<Padded> messages(level.size() / 2);
+  texts.resize(std::max(texts.size(), messages.size()));
+  for (std::size_t i = 0; i < messages.size(); ++i) {
+    char* const bytes = texts[i].bytes.data();
+    bytes[0] = kNode[0];
+    std::memcpy(bytes + 1, level[2 * i].data(), 2 * sizeof(Hash));
+    pad(bytes, 1 + 2 * sizeof(Hash));
+    messages[i] = {bytes, 1 + 2 * sizeof(Hash)};
+  }
+  std::vector<Hash> above(messages.size());
+  sha256_many(messages, above);
+  return above;
 }
 
 }  // namespace
@@ -32,6 +60,29 @@ void Tree::add(const Hash& leaf) {
   ++size_;
 }
 
+// Level by level: what the tree has left over at a level joins the new nodes there on their left;
+// an odd node out is left over in its turn.
+void Tree::add(std::span<const Hash> leaves) {
+  std::vector<Hash> level(leaves.begin(), leaves.end()), left_over;
+  for (std::uint64_t bits = size_; !level.empty(); bits >>= 1U) {
+    if ((bits & 1U) != 0) {
+      level.insert(level.begin(), subtrees_.back());
+      subtrees_.pop_back();
+    }
+    if (level.size() % 2 != 0) {
+      left_over.push_back(level.back());
+      level.pop_back();
+    } else {
+      left_over.emplace_back();  // nothing of this size; taken out below
+    }
+    level = nodes_above(level);
+  }
+  size_ += leaves.size();
+  for (std::size_t i = left_over.size(); i > 0; --i) {
+    if ((size_ >> (i - 1) & 1U) != 0) subtrees_.push_back(left_over[i - 1]);
+  }
+}
+
 Hash Tree::root() const {
   if (subtrees_.empty()) return sha256({});
   Hash root = subtrees_.back();
@@ -43,7 +94,7 @@ Hash Tree::root() const {
 
 Hash tree_root(std::span<const Hash> leaves) {
   Tree tree;
-  for (const Hash& leaf : leaves) tree.add(leaf);
+  tree.add(leaves);
   return tree.root();
 }
 

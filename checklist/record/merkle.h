@@ -25,6 +25,8 @@ namespace walkdown::record {
 class Tree {
  public:
   void add(const Hash& leaf);
+  // The same for many, in order; quicker than one by one.
+  void add(std::span<const Hash> leaves);
   [[nodiscard]] std::uint64_t size() const { return size_; }
   [[nodiscard]] Hash root() const;
   [[nodiscard]] const std::vector<Hash>& subtrees() const { return subtrees_; }

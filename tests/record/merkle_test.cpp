@@ -2,6 +2,7 @@
 #include "checklist/record/merkle.h"
 
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
 
 namespace walkdown::record {
 namespace {
@@ -72,6 +73,21 @@ TEST(TreeTest, ReferencePaths) {
 }
 
 TEST(TreeTest, Mark) { EXPECT_EQ(mark(leaf_hash("")), "6e34 0b9c ffb3 7a98"); }
+
+RC_GTEST_PROP(TreeProperty, ManyAtOnceAreAsOneByOne, ()) {
+  const auto sizes =
+      *rc::gen::container<std::vector<std::size_t>>(rc::gen::inRange<std::size_t>(0, 70));
+  Tree single, many;
+  std::uint64_t n = 0;
+  for (const std::size_t size : sizes) {
+    std::vector<Hash> leaves;
+    for (std::size_t i = 0; i < size; ++i) leaves.push_back(leaf_hash(std::to_string(n++)));
+    for (const Hash& leaf : leaves) single.add(leaf);
+    many.add(leaves);
+    RC_ASSERT(many.size() == single.size());
+    RC_ASSERT(many.subtrees() == single.subtrees());
+  }
+}
 
 }  // namespace
 }  // namespace walkdown::record

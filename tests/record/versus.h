@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+// A benchmark of two things by turns in one run: ours, and the reference it is held against.
+#pragma once
+
+#include <benchmark/benchmark.h>
+
+#include <algorithm>
+#include <chrono>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace walkdown::record::test {
+
+inline double seconds_of(const std::function<void()>& work) {
+  const auto begin = std::chrono::steady_clock::now();
+  work();
+  return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+}
+
+// Reports the time of `ours`, `ratio` (time of the reference through time of ours: above 1 ours is
+// quicker; the median over the rounds, since other work on the machine hits one side or the other)
+// and both medians in milliseconds.
+inline void versus(benchmark::State& state, const std::function<void()>& ours,
+                   const std::function<void()>& reference) {
+  std::vector<double> ratios, mine, theirs;
+  for (auto _ : state) {
+    theirs.push_back(seconds_of(reference));
+    mine.push_back(seconds_of(ours));
+    ratios.push_back(theirs.back() / mine.back());
+    state.SetIterationTime(mine.back());
+  }
+  const auto median = [](std::vector<double>& values) {
+    std::sort(values.begin(), values.end());
+    return values[values.size() / 2];
+  };
+  state.counters["ratio"] = median(ratios);
+  state.counters["ours_ms"] = median(mine) * 1e3;
+  state.counters["reference_ms"] = median(theirs) * 1e3;
+}
+
+}  // namespace walkdown::record::test
