@@ -4,16 +4,14 @@
 #include <algorithm>
 
 #include "checklist/record/base64.h"
+#include "checklist/record/canonical.h"
+#include "checklist/record/utf8.h"
 
 namespace walkdown::audit {
 namespace {
 
-bool plain(std::string_view raw) {
-  return std::all_of(raw.begin(), raw.end(), [](char c) { return c >= 0x20 && c < 0x7F; });
-}
-
 void put_raw(nlohmann::json& body, std::string_view raw) {
-  if (plain(raw)) {
+  if (record::is_printable(raw)) {
     body["raw"] = raw;
   } else {
     body["raw_b64"] = record::base64(reinterpret_cast<const std::uint8_t*>(raw.data()), raw.size());
@@ -106,6 +104,50 @@ nlohmann::json rehook_body(const Rehook& rehook) {
   return body;
 }
 
+namespace {
+
+// `"raw":"..."` or `"raw_b64":"..."`.
+bool take_raw(record::Canonical& body, std::string& raw) {
+  std::string_view inside;
+  if (body.take("\"raw\":")) {
+    if (!body.take_string(&inside)) return false;
+    raw = record::unescape(inside);
+    return true;
+  }
+  if (!body.take("\"raw_b64\":") || !body.take_string(&inside)) return false;
+  const auto bytes = record::from_base64(inside);
+  if (bytes) raw.assign(bytes->begin(), bytes->end());
+  return bytes.has_value();
+}
+
+// Behind the raw line: `,"seq":7` and `,"uohm":2310000` and `,"walked":true`, each or none.
+bool take_rest(record::Canonical& body, RecordedReading& out) {
+  std::int64_t whole = 0;
+  if (body.take(",\"seq\":")) {
+    if (!body.take_whole(&whole) || whole < 0) return false;
+    out.reading.seq = static_cast<std::uint64_t>(whole);
+  }
+  const bool value = body.take(",\"uohm\":");
+  if (value && !body.take_whole(&out.reading.micro_ohm)) return false;
+  out.walked = body.take(",\"walked\":true");
+  return value != out.reading.over && body.take('}') && body.at_end();
+}
+
+}  // namespace
+
+std::optional<RecordedReading> quick_reading_of(std::string_view text) {
+  record::Canonical body(text);
+  RecordedReading out;
+  std::string_view pin;
+  out.reading.over = body.take("{\"over\":true,");
+  if (!out.reading.over && !body.take('{')) return std::nullopt;
+  if (!body.take("\"pin\":") || !body.take_string(&pin) || !body.take(',')) return std::nullopt;
+  const auto id = plan::parse_pin(pin);
+  if (!id || !take_raw(body, out.raw) || !take_rest(body, out)) return std::nullopt;
+  out.reading.pin = *id;
+  return out;
+}
+
 Result<RecordedReading> reading_of(const nlohmann::json& body) {
   if (!body.contains("pin")) return wrong("a reading names no pin");
   const auto pin = pin_of(body["pin"]);
@@ -115,7 +157,10 @@ Result<RecordedReading> reading_of(const nlohmann::json& body) {
   RecordedReading out;
   out.reading.pin = *pin;
   out.raw = std::move(raw).value();
-  out.walked = body.contains("walked");
+  out.walked = body.contains("walked") && body["walked"] == true;
+  if (body.contains("seq") && body["seq"].is_number_unsigned()) {
+    out.reading.seq = body["seq"].get<std::uint64_t>();
+  }
   out.reading.over = body.contains("over") && body["over"] == true;
   if (out.reading.over == body.contains("uohm")) {
     return wrong("a reading must have a value in whole micro-ohm or be over, not both");

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// The entries that the field writes, as they go into a record, and back. FORMAT.md of record/ lists
+// The entries that the field writes, as they go into a record, and back: the only maker of these
+// bodies. FORMAT.md of record/ lists
 // their members. Quantities are whole micro-ohm: a body holds no floating-point number.
 #pragma once
 
@@ -26,8 +27,8 @@ inline constexpr std::string_view kEntered = "in";  // somebody went into the fi
 inline constexpr std::string_view kClaim = "claim";
 
 // {"pin":"M01/R1/P05","raw":"M01,R1,P05,2.31,ohm","uohm":2310000}, or "over":true for uohm. A raw
-// line that is not plain text stands as "raw_b64". `walked` is set where the pin came from the walk
-// and not from the line.
+// line that is no printable UTF-8 stands as "raw_b64". `walked` is set where the pin came from the
+// walk and not from the line.
 [[nodiscard]] nlohmann::json reading_body(const tester::Reading& reading, std::string_view raw,
                                           bool walked = false);
 
@@ -55,6 +56,10 @@ struct RecordedReading {
   std::string raw;  // the bytes as received
   bool walked = false;
 };
+
+// The same from the body's text, without building a tree: a record has a million of them. Nothing
+// where the text is not as reading_body() is written; the tree then says why.
+std::optional<RecordedReading> quick_reading_of(std::string_view body);
 
 // Errors: bad_input, a sentence of what the body lacks.
 Result<RecordedReading> reading_of(const nlohmann::json& body);

@@ -8,6 +8,7 @@
 #include <variant>
 
 #include "checklist/audit/claim.h"
+#include "checklist/record/json_text.h"
 
 namespace walkdown::audit {
 namespace {
@@ -56,7 +57,7 @@ Result<Field> Field::open(const nlohmann::json& opening_body) {
 }
 
 std::optional<std::string> Field::take(const record::EntryView& entry) {
-  if (entry.kind == kReading) return take_reading(record::entry_of(entry).body);
+  if (entry.kind == kReading) return take_reading(entry.body);
   if (entry.kind == kRehook) return take_rehook(record::entry_of(entry).body);
   if (entry.kind == kEntered) take_entered(record::entry_of(entry).body);
   if (entry.kind == kClaim) return check_claim(record::entry_of(entry).body, diagnose());
@@ -64,9 +65,13 @@ std::optional<std::string> Field::take(const record::EntryView& entry) {
   return std::nullopt;
 }
 
-std::optional<std::string> Field::take_reading(const nlohmann::json& body) {
-  const auto claimed = reading_of(body);
-  if (!claimed) return claimed.error().sentence();
+std::optional<std::string> Field::take_reading(std::string_view body) {
+  auto claimed = quick_reading_of(body);
+  if (!claimed) {
+    auto slowly = reading_of(record::parse_canonical(body));
+    if (!slowly) return slowly.error().sentence();
+    claimed = std::move(slowly).value();
+  }
   const tester::Reading& reading = claimed->reading;
   if (!same_value(parser_.parse(claimed->raw), *claimed)) {
     return fmt::format("The entry claims a reading of {} that its own line '{}' does not say.",

@@ -45,7 +45,7 @@ class Field {
 
  private:
   Field(Planned planned, tester::LineParser parser, bool layout_known);
-  std::optional<std::string> take_reading(const nlohmann::json& body);
+  std::optional<std::string> take_reading(std::string_view body);
   std::optional<std::string> take_rehook(const nlohmann::json& body);
   void take_entered(const nlohmann::json& body);
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "checklist/record/canonical.h"
 
+#include <algorithm>
 #include <array>
-#include <charconv>
+#include <cstring>
 
 #include "checklist/record/utf8.h"
 
@@ -49,20 +50,30 @@ bool has_short_escape(int code) {
   return code == '\b' || code == '\f' || code == '\n' || code == '\r' || code == '\t';
 }
 
-// Order of two keys as they stand between their quotes.
+// Order of two keys as they stand between their quotes. Where the first byte that differs is plain
+// on both sides, and so is all before it, the order is that of these bytes.
 bool rises(std::string_view before, std::string_view after) {
-  const bool plain =
-      before.find('\\') == std::string_view::npos && after.find('\\') == std::string_view::npos;
-  return plain ? before < after : unescape(before) < unescape(after);
+  const std::size_t common = std::min(before.size(), after.size());
+  for (std::size_t i = 0; i < common; ++i) {
+    if (before[i] == '\\' || after[i] == '\\') return unescape(before) < unescape(after);
+    if (before[i] != after[i]) {
+      return static_cast<unsigned char>(before[i]) < static_cast<unsigned char>(after[i]);
+    }
+  }
+  return before.size() < after.size();
+}
+
+// Whether none of eight bytes ends the plain run of a string.
+bool is_plain_block(const char* text) {
+  constexpr std::uint64_t kOnes = 0x0101010101010101, kHigh = 0x8080808080808080;
+  std::uint64_t block = 0;
+  std::memcpy(&block, text, sizeof block);
+  const auto has_zero = [](std::uint64_t bytes) { return (bytes - kOnes) & ~bytes & kHigh; };
+  const std::uint64_t control = (block - kOnes * 0x20) & ~block & kHigh;
+  return (control | has_zero(block ^ kOnes * '"') | has_zero(block ^ kOnes * '\\')) == 0;
 }
 
 }  // namespace
-
-bool Canonical::take(std::string_view literal) {
-  if (!text_.substr(at_).starts_with(literal)) return false;
-  at_ += literal.size();
-  return true;
-}
 
 bool Canonical::take_whole(std::int64_t* value) {
   const std::size_t begin = at_;
@@ -103,6 +114,7 @@ bool Canonical::take_string(std::string_view* inside) {
   if (peek() != '"') return false;
   const std::size_t begin = ++at_;
   while (true) {
+    while (at_ + 8 <= text_.size() && is_plain_block(text_.data() + at_)) at_ += 8;
     while (at_ < text_.size() && !kStops[static_cast<unsigned char>(text_[at_])]) ++at_;
     if (peek() == '"') break;
     if (peek() != '\\' || !escape()) return false;
@@ -114,26 +126,26 @@ bool Canonical::take_string(std::string_view* inside) {
 
 bool Canonical::object(std::size_t depth) {
   ++at_;
-  if (take("}")) return true;
+  if (take('}')) return true;
   std::string_view before;
   for (bool first = true;; first = false) {
     std::string_view key;
     if (!take_string(&key)) return false;
     if (!first && !rises(before, key)) return false;
     before = key;
-    if (!take(":") || !value(depth)) return false;
-    if (take("}")) return true;
-    if (!take(",")) return false;
+    if (!take(':') || !value(depth)) return false;
+    if (take('}')) return true;
+    if (!take(',')) return false;
   }
 }
 
 bool Canonical::array(std::size_t depth) {
   ++at_;
-  if (take("]")) return true;
+  if (take(']')) return true;
   while (true) {
     if (!value(depth)) return false;
-    if (take("]")) return true;
-    if (!take(",")) return false;
+    if (take(']')) return true;
+    if (!take(',')) return false;
   }
 }
 

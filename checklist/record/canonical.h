@@ -28,7 +28,17 @@ class Canonical {
  public:
   explicit Canonical(std::string_view text) : text_(text) {}
 
-  bool take(std::string_view literal);
+  // Inline: with a literal the comparison is a few instructions.
+  bool take(std::string_view literal) {
+    if (!text_.substr(at_).starts_with(literal)) return false;
+    at_ += literal.size();
+    return true;
+  }
+  bool take(char c) {
+    if (at_ >= text_.size() || text_[at_] != c) return false;
+    ++at_;
+    return true;
+  }
   bool take_value() { return value(0); }
   bool take_object() { return peek() == '{' && value(0); }
   // Range as above. `value` may be null.

@@ -36,13 +36,12 @@ bool Checker::fail(std::uint64_t number, std::string why) {
 
 void Checker::too_long() { fail(lines_ + 1, "the line is longer than a record allows"); }
 
-bool Checker::line(std::string_view line) {
+bool Checker::line(std::string_view line, const Result<LineView>& parsed) {
   ++lines_;
   bytes_ += line.size() + 1;
   if (line.size() > (lines_ == 1 ? kLongestOpen : kLongestLine)) {
     return fail(lines_, "the line is longer than a record allows");
   }
-  const auto parsed = parse_line(line);
   if (!parsed) {
     unsealed_end_ = line.find('\0') != std::string_view::npos;
     return fail(lines_, parsed.error().what);

@@ -19,7 +19,9 @@ class Checker {
   explicit Checker(const VerifyOptions& options) : options_(options), rules_(!options.hash_only) {}
 
   // One line without its LF, which was there. False once something does not hold.
-  bool line(std::string_view line);
+  bool line(std::string_view line) { return this->line(line, parse_line(line)); }
+  // The same with what parse_line() said of it.
+  bool line(std::string_view line, const Result<LineView>& parsed);
   // A line that is still going on after so many bytes cannot hold.
   [[nodiscard]] std::size_t longest_line() const {
     return lines_ == 0 ? kLongestOpen : kLongestLine;

@@ -25,14 +25,15 @@ void put(std::string& out, std::size_t at, std::size_t width, std::int64_t value
 }
 
 // Exactly `width` digits at `at`; -1 where there is anything else.
-int digits(std::string_view text, std::size_t at, std::size_t width) {
+inline int digits(std::string_view text, std::size_t at, std::size_t width) {
   if (text.size() < at + width) return -1;
   int value = 0;
-  for (const char c : text.substr(at, width)) {
-    if (c < '0' || c > '9') return -1;
-    value = value * 10 + (c - '0');
+  bool all = true;
+  for (std::size_t i = at; i < at + width; ++i) {
+    all = all && text[i] >= '0' && text[i] <= '9';
+    value = value * 10 + (text[i] - '0');
   }
-  return value;
+  return all ? value : -1;
 }
 
 struct Fields {

@@ -22,7 +22,7 @@ Error not_a_line(std::string why) {
 Result<LineView> parse_checkpoint_line(std::string_view line) {
   Canonical json(line);
   std::string_view note;
-  if (!json.take(kCheckpoint) || !json.take_string(&note) || !json.take("}") || !json.at_end()) {
+  if (!json.take(kCheckpoint) || !json.take_string(&note) || !json.take('}') || !json.at_end()) {
     return not_a_line("a checkpoint holds one text and nothing else");
   }
   return LineView{CheckpointLine{unescape(note)}};
@@ -49,7 +49,7 @@ Result<LineView> parse_entry_line(std::string_view line) {
     return not_a_line("the body has another spelling at byte " + std::to_string(json.at() + 1));
   }
   entry.body = line.substr(begin, json.at() - begin);
-  if (!json.take("}") || !json.at_end()) return not_a_line("there is something behind the entry");
+  if (!json.take('}') || !json.at_end()) return not_a_line("there is something behind the entry");
   entry.n = static_cast<std::uint64_t>(n);
   entry.at_ms = *at_ms;
   return LineView{entry};

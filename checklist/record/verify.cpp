@@ -2,15 +2,15 @@
 #include "checklist/record/verify.h"
 
 #include "checklist/record/checker.h"
-#include "checklist/record/line_source.h"
+#include "checklist/record/parsed_lines.h"
 
 namespace walkdown::record {
 
 Result<Report> verify_file(const std::string& path, const VerifyOptions& options) {
   Checker checker(options);
-  const auto rest =
-      read_lines(path, {[&](std::string_view line) { return checker.line(line); },
-                        [&] { return checker.longest_line(); }, [&] { checker.too_long(); }});
+  const auto rest = read_parsed_lines(
+      path, {[&](std::string_view line, const auto& parsed) { return checker.line(line, parsed); },
+             [&] { checker.too_long(); }});
   if (!rest) return rest.error();
   return checker.finish(*rest);
 }

@@ -2,12 +2,13 @@
 // Appends to a record. One writer at a time; any number of threads may append to it.
 //
 //   auto writer = Writer::create("show.walkdown", {.show = show}, station_key, clock);
-//   auto ticket = writer->append(body::reading(...));   // stamped, queued
+//   auto ticket = writer->append({"note", {{"text", "..."}}});   // stamped, queued
 //   writer->wait(*ticket);                              // on the medium, signed
 //
-// Group commit: a thread of its own takes what is queued after 4 ms, or as soon as 64 entries are,
-// adds one checkpoint, and makes one write and one fdatasync of it. Only then is it acknowledged.
-// The first error of the medium stays: nothing is acknowledged after it, by this writer.
+// Group commit: what is queued is taken after 4 ms, or as soon as 64 entries are, gets one
+// checkpoint, and goes to the medium with one write and one fdatasync. Only then is it
+// acknowledged. Threads of its own do both; the next commit is sealed while the medium is busy with
+// this one. The first error of the medium stays: nothing is acknowledged after it, by this writer.
 #pragma once
 
 #include <cstdint>

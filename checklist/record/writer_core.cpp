@@ -68,7 +68,10 @@ void Batch::tell(const std::function<void(const EntryView&)>& sealed) const {
 
 std::string sealed_text(const Batch& batch, Tree& tree, const std::string& origin,
                         const SigningKey& station) {
-  for (const Batch::Part& part : batch.parts) tree.add(leaf_hash(batch.line(part)));
+  std::vector<Hash> leaves;
+  leaves.reserve(batch.parts.size());
+  for (const Batch::Part& part : batch.parts) leaves.push_back(leaf_hash(batch.line(part)));
+  tree.add(leaves);
   const std::string head = text(Checkpoint{origin, tree.size(), tree.root()});
   return batch.text + checkpoint_line(text(sign_note(head, station))) + '\n';
 }
@@ -79,12 +82,14 @@ Writer::Core::Core(std::unique_ptr<Device> device, SigningKey station, const Clo
       station_(std::move(station)),
       clock_(clock),
       options_(std::move(options)),
+      origin_(head.origin),
       tree_(std::move(tree)),
       rules_(std::move(rules)),
       head_(head),
       next_(tree_.size()) {
   heads_.push(head_);
-  thread_ = std::thread([this] { run(); });
+  sealer_ = std::thread([this] { run(); });
+  keeper_ = std::thread([this] { keep_all(); });
 }
 
 Writer::Core::~Core() {
@@ -93,7 +98,8 @@ Writer::Core::~Core() {
     stop_ = true;
   }
   work_.notify_all();
-  thread_.join();
+  sealer_.join();
+  keeper_.join();
 }
 
 std::optional<Error> Writer::Core::queue_step(Stamp now, Rules& rules, Batch& batch) {
@@ -213,27 +219,55 @@ bool Writer::Core::gather(std::unique_lock<std::mutex>& lock) {
   return true;
 }
 
+// One commit at a time waits for the medium; what comes meanwhile is gathered into the next.
 void Writer::Core::run() {
   std::unique_lock lock(mutex_);
   while (gather(lock)) {
     Batch batch = std::exchange(pending_, {});
+    if (error_) continue;
+    lock.unlock();
+    Commitment commit = seal(std::move(batch));
+    lock.lock();
+    ready_to_keep_ = std::move(commit);
+    ready_.notify_all();
+    ready_.wait(lock, [this] { return !ready_to_keep_; });
+  }
+  all_sealed_ = true;
+  ready_.notify_all();
+}
+
+Writer::Core::Commitment Writer::Core::seal(Batch batch) {
+  Commitment commit;
+  commit.bytes = sealed_text(batch, tree_, origin_, station_);
+  const EntryView& last = batch.parts.back().view;
+  commit.head = {origin_, tree_.size(), tree_.root(), last.at_ms, last.up_ms};
+  commit.batch = std::move(batch);
+  return commit;
+}
+
+void Writer::Core::keep_all() {
+  std::unique_lock lock(mutex_);
+  while (true) {
+    ready_.wait(lock, [this] { return ready_to_keep_ || all_sealed_; });
+    if (!ready_to_keep_) return;
+    const Commitment commit = std::move(*ready_to_keep_);
+    ready_to_keep_.reset();
     const bool failed_before = error_.has_value();
     lock.unlock();
-    if (!failed_before) commit(std::move(batch));
+    ready_.notify_all();
+    if (!failed_before) keep(commit);
     lock.lock();
   }
 }
 
-void Writer::Core::commit(Batch batch) {
-  const std::string bytes = sealed_text(batch, tree_, head_.origin, station_);
-  Done kept = write_all(*device_, bytes);
+void Writer::Core::keep(const Commitment& commit) {
+  Done kept = write_all(*device_, commit.bytes);
   if (kept) kept = device_->sync();
-  if (kept) batch.tell(options_.sealed);
-  const EntryView& last = batch.parts.back().view;
+  if (kept) commit.batch.tell(options_.sealed);
   {
     const std::lock_guard lock(mutex_);
     if (kept) {
-      head_ = {head_.origin, tree_.size(), tree_.root(), last.at_ms, last.up_ms};
+      head_ = commit.head;
       heads_.push(head_);
     } else {
       error_ = kept.error();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// The inside of Writer: the queue, and the thread that commits it.
+// The inside of Writer: the queue, a thread that seals what is queued, and one that puts it on the
+// medium. So the next commit is hashed and signed while the medium is busy with the one before.
 #pragma once
 
 #include <chrono>
@@ -70,17 +71,26 @@ class Writer::Core {
   std::optional<Error> queue_one(const Ready& entry, Stamp now, Rules& rules, Batch& batch);
   std::optional<Error> queue_step(Stamp now, Rules& rules, Batch& batch);
   void run();
+  // A batch as it goes to the medium.
+  struct Commitment {
+    Batch batch;
+    std::string bytes;
+    Head head;
+  };
   bool gather(std::unique_lock<std::mutex>& lock);
-  void commit(Batch batch);
+  [[nodiscard]] Commitment seal(Batch batch);
+  void keep_all();
+  void keep(const Commitment& commit);
 
   const std::unique_ptr<Device> device_;
   const SigningKey station_;
   const Clock& clock_;
   const WriterOptions options_;
-  Tree tree_;  // of the commit thread
+  const std::string origin_;
+  Tree tree_;  // of the sealing thread
 
   mutable std::mutex mutex_;
-  std::condition_variable work_, sealed_;
+  std::condition_variable work_, ready_, sealed_;
   Rules rules_;
   Heads heads_;
   Head head_;
@@ -90,7 +100,9 @@ class Writer::Core {
   std::optional<Error> error_;
   bool hurry_ = false;
   bool stop_ = false;
-  std::thread thread_;
+  std::optional<Commitment> ready_to_keep_;
+  bool all_sealed_ = false;  // nothing more comes to keep
+  std::thread sealer_, keeper_;
 };
 
 }  // namespace walkdown::record

@@ -3,6 +3,9 @@
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include "checklist/record/json_text.h"
 
 namespace walkdown::audit {
 namespace {
@@ -46,6 +49,44 @@ TEST(ReadingBody, KeepsBytesThatAreNoText) {
   const auto body = reading_body(reading_of_pin(1), raw);
   EXPECT_FALSE(body.contains("raw"));
   EXPECT_EQ(reading_of(nlohmann::json::parse(body.dump()))->raw, raw);
+}
+
+// Any bytes, any value, with and without what is optional: both ways back come to the same.
+RC_GTEST_PROP(ReadingBodyProperty, QuickAndSlowAgree, ()) {
+  tester::Reading reading = reading_of_pin(*rc::gen::inRange<std::int64_t>(-1000, 1'000'000'000));
+  const auto raw = *rc::gen::container<std::string>(rc::gen::arbitrary<char>());
+  if (*rc::gen::arbitrary<bool>()) reading.seq = *rc::gen::inRange<std::uint64_t>(0, 1'000'000);
+  if (*rc::gen::arbitrary<bool>()) {
+    reading.over = true;
+    reading.micro_ohm = 0;
+  }
+  const bool walked = *rc::gen::arbitrary<bool>();
+  const auto body = reading_body(reading, raw, walked);
+  std::string text;
+  RC_ASSERT(record::append_json(body, text).ok());
+  const auto quick = quick_reading_of(text);
+  const auto slow = reading_of(body);
+  RC_ASSERT(quick.has_value());
+  RC_ASSERT(slow.ok());
+  for (const RecordedReading& back : {*quick, *slow}) {
+    RC_ASSERT(back.raw == raw);
+    RC_ASSERT(back.walked == walked);
+    RC_ASSERT(back.reading.pin == reading.pin);
+    RC_ASSERT(back.reading.over == reading.over);
+    RC_ASSERT(back.reading.micro_ohm == reading.micro_ohm);
+    RC_ASSERT(back.reading.seq == reading.seq);
+  }
+}
+
+TEST(ReadingBody, QuickTakesNothingElse) {
+  for (const char* bad :
+       {"{}", R"({"pin":"M01/R1/P05"})", R"({"pin":"x","raw":"y","uohm":1})",
+        R"({"pin":"M01/R1/P05","raw":"y"})", R"({"pin":"M01/R1/P05","raw":"y","uohm":1.5})",
+        R"({"pin":"M01/R1/P05","raw_b64":"!","uohm":1})",
+        R"({"over":true,"pin":"M01/R1/P05","raw":"y","uohm":1})",
+        R"({"pin":"M01/R1/P05","raw":"y","uohm":1,"walked":false})"}) {
+    EXPECT_FALSE(quick_reading_of(bad).has_value()) << bad;
+  }
 }
 
 TEST(ReadingBody, RefusesWhatItDidNotWrite) {

@@ -6,7 +6,6 @@
 #include <rapidcheck.h>
 #include <rapidcheck/gtest.h>
 
-#include "checklist/record/body.h"
 #include "checklist/record/canonical.h"
 #include "checklist/record/clock.h"
 #include "checklist/record/json_text.h"
@@ -160,25 +159,6 @@ TEST(Utf8Test, Borders) {
        {"\x80", "\xC0\x80", "\xC1\xBF", "\xE0\x9F\xBF", "\xED\xA0\x80", "\xF0\x8F\xBF\xBF",
         "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\xC2", "\xE1\x80", "\xE1\x80\x41", "\xFF"}) {
     EXPECT_FALSE(is_utf8(bad)) << bad;
-  }
-}
-
-RC_GTEST_PROP(BodyProperty, ReadingComesBackFromItsText, ()) {
-  body::Reading reading{"M01/R1/P05", std::nullopt,
-                        *rc::gen::container<std::string>(rc::gen::arbitrary<char>())};
-  if (*rc::gen::arbitrary<bool>())
-    reading.micro_ohm = *rc::gen::inRange<std::int64_t>(-1000, 1'000'000'000);
-  std::string text;
-  RC_ASSERT(append_json(body::reading(reading).body, text).ok());
-  RC_ASSERT(body::reading_of(text) == reading);
-}
-
-TEST(BodyTest, OtherBodiesAreNoReadings) {
-  for (const char* bad :
-       {"{}", R"({"pin":"M01/R1/P05"})", R"({"pin":"x","raw":"y"})",
-        R"({"pin":"x","raw":"y","uohm":1.5})", R"({"pin":"x","raw_b64":"!","uohm":1})",
-        R"({"over":true,"pin":"x","raw":"y","uohm":1})"}) {
-    EXPECT_FALSE(body::reading_of(bad).has_value()) << bad;
   }
 }
 

@@ -3,7 +3,6 @@
 
 #include <gtest/gtest.h>
 
-#include "checklist/record/body.h"
 #include "checklist/record/checkpoint.h"
 #include "checklist/record/cosign.h"
 
@@ -27,12 +26,11 @@ std::string sample_record() {
   ManualClock clock;
   const std::string path = scratch.path("sample.walkdown");
   auto writer = Writer::create(path, {"origin/1", {{"plan", "Ω"}}}, station(), clock);
-  EXPECT_TRUE(
-      writer->append_and_wait({body::enrol(lead_person()), body::enrol(witness_person())}).ok());
+  EXPECT_TRUE(writer->append_and_wait({enrol(lead_person()), enrol(witness_person())}).ok());
   clock.pass(1000);
   const Head cosigned = writer->head();
   EXPECT_TRUE(
-      writer->append_and_wait({some_reading(1), some_reading(2), body::rejected("\xff", "no")})
+      writer->append_and_wait({some_reading(1), some_reading(2), rejected_line("\xff", "no")})
           .ok());
   const std::string checkpoint =
       text(sign_note(text(Checkpoint{cosigned.origin, cosigned.size, cosigned.root}), station()));
@@ -44,7 +42,7 @@ std::string sample_record() {
   }
   const auto proof = consistency_path(leaves, cosigned.size);
   const std::string said = signed_by_lead(field_clear(writer->head(), clock.at));
-  EXPECT_TRUE(writer->append_and_wait(body::sign_off(said)).ok());
+  EXPECT_TRUE(writer->append_and_wait(sign_off(said)).ok());
   EXPECT_TRUE(writer->append_and_wait({"cosign", cosign_body(*note, 6, proof)}).ok());
   EXPECT_TRUE(writer->close().ok());
   return read_file(path);

@@ -6,7 +6,7 @@
 #include <cstdlib>
 #include <fstream>
 
-#include "checklist/record/body.h"
+#include "checklist/record/base64.h"
 
 namespace walkdown::record::test {
 
@@ -57,7 +57,21 @@ void write_file(const std::string& path, const std::string& bytes) {
 Draft some_reading(int pin) {
   std::string two = std::to_string(pin);
   if (two.size() < 2) two.insert(two.begin(), '0');
-  return body::reading({"M01/R1/P" + two, 2'310'000 + pin, "M01,R1,P" + two + ",2.31,ohm"});
+  return {"reading",
+          {{"pin", "M01/R1/P" + two},
+           {"raw", "M01,R1,P" + two + ",2.31,ohm"},
+           {"uohm", 2'310'000 + pin}}};
 }
+
+Draft rejected_line(const std::string& raw, const std::string& why) {
+  const auto* bytes = reinterpret_cast<const std::uint8_t*>(raw.data());
+  return {"rejected", {{"raw_b64", base64(bytes, raw.size())}, {"why", why}}};
+}
+
+Draft enrol(const Person& person) {
+  return {"enrol", {{"name", person.name}, {"role", person.role}, {"vkey", text(person.key)}}};
+}
+
+Draft sign_off(const std::string& note) { return {"signoff", {{"signoff", note}}}; }
 
 }  // namespace walkdown::record::test

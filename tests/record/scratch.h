@@ -8,6 +8,7 @@
 
 #include "checklist/record/clock.h"
 #include "checklist/record/signing_key.h"
+#include "checklist/record/signoff.h"
 #include "checklist/record/writer.h"
 
 namespace walkdown::record::test {
@@ -47,5 +48,8 @@ class ManualClock final : public Clock {
 void write_file(const std::string& path, const std::string& bytes);
 
 [[nodiscard]] Draft some_reading(int pin);
+[[nodiscard]] Draft rejected_line(const std::string& raw, const std::string& why);
+[[nodiscard]] Draft enrol(const Person& person);
+[[nodiscard]] Draft sign_off(const std::string& note);
 
 }  // namespace walkdown::record::test

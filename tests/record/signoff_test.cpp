@@ -8,7 +8,6 @@
 #include <rapidcheck.h>
 #include <rapidcheck/gtest.h>
 
-#include "checklist/record/body.h"
 #include "checklist/record/utf8.h"
 #include "tests/record/sample.h"
 
@@ -86,11 +85,11 @@ struct SignOffInRecord : testing::Test {
 
   Writer begin(const std::string& name, const std::string& origin) {
     auto writer = Writer::create(scratch.path(name), {origin, {}}, test::station(), clock);
-    EXPECT_TRUE(writer->append_and_wait(body::enrol(test::lead_person())).ok());
+    EXPECT_TRUE(writer->append_and_wait(test::enrol(test::lead_person())).ok());
     return std::move(*writer);
   }
   std::string refusal(Writer& writer, const std::string& note) {
-    const Done kept = writer.append_and_wait(body::sign_off(note));
+    const Done kept = writer.append_and_wait(test::sign_off(note));
     return kept.ok() ? "" : kept.error().sentence();
   }
 };
@@ -159,23 +158,23 @@ TEST_F(SignOffInRecord, OfSomebodyNotEnrolledIsRefused) {
 TEST_F(SignOffInRecord, RefusedEntryLeavesNothingBehind) {
   Writer writer = begin("a", "origin/1");
   const Person ivo{test::witness().verify_key(), "Ivo Brandt", "crew"};
-  ASSERT_FALSE(writer.append_and_wait({body::enrol(ivo), body::sign_off("no note")}).ok());
+  ASSERT_FALSE(writer.append_and_wait({test::enrol(ivo), test::sign_off("no note")}).ok());
   // The enrolment of the refused append did not happen, so it can be made now.
-  EXPECT_TRUE(writer.append_and_wait(body::enrol(ivo)).ok());
+  EXPECT_TRUE(writer.append_and_wait(test::enrol(ivo)).ok());
   EXPECT_TRUE(verify_file(scratch.path("a"))->holds);
 }
 
 TEST_F(SignOffInRecord, EnrolmentsDoNotContradictEachOther) {
   Writer writer = begin("a", "origin/1");
   Person again = test::lead_person();
-  EXPECT_FALSE(writer.append(body::enrol(again)).ok());
+  EXPECT_FALSE(writer.append(test::enrol(again)).ok());
   again.role = "crew";
-  EXPECT_TRUE(writer.append(body::enrol(again)).ok());
+  EXPECT_TRUE(writer.append(test::enrol(again)).ok());
   again.name = "Somebody Else";
-  EXPECT_FALSE(writer.append(body::enrol(again)).ok());
+  EXPECT_FALSE(writer.append(test::enrol(again)).ok());
   Person other = test::witness_person();
   other.key.name = test::lead_person().key.name;
-  EXPECT_FALSE(writer.append(body::enrol(other)).ok());
+  EXPECT_FALSE(writer.append(test::enrol(other)).ok());
 }
 
 }  // namespace

@@ -4,7 +4,6 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "checklist/record/body.h"
 #include "tests/record/scratch.h"
 
 namespace walkdown::record {
@@ -125,7 +124,7 @@ TEST_F(WriterTest, OtherStationIsRefusedUnlessEnrolled) {
     auto writer = resume();
     ASSERT_TRUE(writer.ok());
     const Person second{test::lead().verify_key(), "second desk", "station"};
-    ASSERT_TRUE(writer->append_and_wait(body::enrol(second)).ok());
+    ASSERT_TRUE(writer->append_and_wait(test::enrol(second)).ok());
   }
   const auto enrolled = Writer::resume(path, test::lead(), clock);
   EXPECT_TRUE(enrolled.ok()) << enrolled.error().sentence();
