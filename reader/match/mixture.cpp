@@ -61,10 +61,12 @@ void Mixture::prepare_slots() {
   const std::size_t n = field_.slots.size();
   plain_.assign(n, 0);
   unsteady_.assign(n, 0);
+  shown_.assign(n, kOver);
   std::uint32_t numbers = 0;  // whose limit is known: repeats are as many on most pins
   double limit = 0;
   for (std::size_t i = 0; i < n; ++i) {
     const Seen& seen = field_.slots[i].seen;
+    if (seen.numbers > 0) shown_[i] = static_cast<float>(seen.mean);
     bool jumps = seen.numbers > 0 && seen.overs > 0;
     if (seen.numbers >= 2 && !jumps) {
       if (seen.numbers != numbers) limit = jump_limit(numbers = seen.numbers) * shared_.noise;
@@ -77,6 +79,7 @@ void Mixture::prepare_slots() {
 
 void Mixture::prepare_levels() {
   const LoadRates& rate = priors_.load;
+  reaches_.assign(table_.specs.size(), {});
   for (std::size_t s = 1; s < table_.specs.size(); ++s) {
     Spec& spec = table_.specs[s];
     const LoadKind& kind = table_.kinds[spec.kind];
@@ -92,6 +95,9 @@ void Mixture::prepare_levels() {
     for (const double part : w) spec.rivals += part;
     spec.rivals = 2 * spec.rivals + 0.004;
     spec.plateau = spec.sound.plateau(std::sqrt(shared_.noise + spec.sound.rest));
+    spec.reach = (spec.sound.box[0] + spec.sound.box[1] + spec.sound.box[2]) / 2 +
+                 4 * std::sqrt(spec.sound.rest + shared_.noise);
+    reaches_[s] = {static_cast<float>(spec.sound.mean), static_cast<float>(spec.reach)};
     spec.middle = std::max(spec.plateau, 1.2 * std::sqrt(spec.sound.variance())) + 0.1;
     spec.usual = spec.level + (spec.plateau > 0 ? 0.05 : 0.5);
   }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <array>
+#include <cmath>
 #include <cstddef>
 #include <memory>
 #include <span>
@@ -35,6 +36,14 @@ class Mixture {
   // Of that, the probability of a sound load; cheaper where the readings are in the middle.
   [[nodiscard]] double sound(const Slot& slot, std::uint32_t spec) const;
 
+  // True where the readings could come from a sound load of this spec; a number could come from
+  // anything but "nothing".
+  [[nodiscard]] bool near(std::uint32_t slot, std::uint32_t spec) const {
+    if (spec == kNothing) return shown_[slot] == kOver;
+    const auto& [mean, reach] = reaches_[spec];
+    return std::abs(shown_[slot] - mean) < reach;
+  }
+
   // Density of the readings of anybody's sound load.
   [[nodiscard]] double anybody(double y) const;
 
@@ -49,6 +58,7 @@ class Mixture {
   // Models by spec for means of so many numbers; made when first asked for.
   using Models = std::vector<std::unique_ptr<SpecModel>>;
   static constexpr std::size_t kModelled = 4;
+  static constexpr float kOver = 1e30F;
 
   [[nodiscard]] std::size_t index(const Slot& slot) const {
     return static_cast<std::size_t>(&slot - field_.slots.data());
@@ -86,6 +96,11 @@ class Mixture {
   double each_jump_ = 0;         // density of one reading of an intermittent, times its ohms
   std::vector<double> anybody_;  // per bin of kBin ohm, from -1 ohm up
   std::vector<char> plain_, unsteady_;
+  std::vector<float> shown_;  // slot -> mean of its numbers, kOver without any
+  struct Reach {
+    float mean = 0, reach = 0;
+  };
+  std::vector<Reach> reaches_;  // by spec
   mutable std::array<Models, kModelled> models_;
   mutable std::unique_ptr<SpecModel> other_;  // for more numbers: the last one asked for
 };

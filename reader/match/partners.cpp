@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <tuple>
 
 namespace walkdown::match {
 namespace {
@@ -11,6 +12,8 @@ namespace {
 constexpr double kCell = 0.4;         // ohm
 constexpr std::int32_t kBare = -100;  // the cell of "nothing": over range, or no load planned
 constexpr std::size_t kMostEqual = 24;
+constexpr double kShared = 0.3;  // of the bad slots of the side that has fewer
+constexpr std::uint64_t kMix = 0x9E3779B97F4A7C15U;
 
 struct Mark {
   std::uint64_t key = 0;
@@ -57,6 +60,15 @@ class Finder {
               out.slots.emplace_back(a, b);
             }
           });
+    bad_rails_.assign(field_.rails.size(), 0);
+    bad_modules_.assign(field_.modules.size(), 0);
+    for (const std::uint32_t i : bad_) {
+      ++bad_rails_[field_.rail_of[i]];
+      ++bad_modules_[field_.module_of[field_.rail_of[i]]];
+    }
+    keep_frequent(out.rails, bad_rails_);
+    keep_frequent(out.modules, bad_modules_);
+    by_pattern(out);
     for (SlotPairs* pairs : {&out.rails, &out.modules, &out.slots}) unique(*pairs);
     return out;
   }
@@ -68,6 +80,75 @@ class Finder {
     }
     std::sort(pairs.begin(), pairs.end());
     pairs.erase(std::unique(pairs.begin(), pairs.end()), pairs.end());
+  }
+
+  // An exchange leaves its mark on most bad slots of both sides; a pair that shares fewer of them
+  // met by chance.
+  static void keep_frequent(SlotPairs& pairs, const std::vector<std::uint32_t>& bad) {
+    for (auto& [a, b] : pairs) {
+      if (a > b) std::swap(a, b);
+    }
+    std::sort(pairs.begin(), pairs.end());
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < pairs.size();) {
+      std::size_t end = i;
+      while (end < pairs.size() && pairs[end] == pairs[i]) ++end;
+      const std::uint32_t both = std::min(bad[pairs[i].first], bad[pairs[i].second]);
+      if (static_cast<double>(end - i) >= kShared * both) pairs[kept++] = pairs[i];
+      i = end;
+    }
+    pairs.resize(kept);
+  }
+
+  // Where all loads are alike only free pins differ: two exchanged rails each read as the other is
+  // planned, a number where that has a load and nothing where it has none.
+  void by_pattern(Partners& out) const {
+    std::vector<Pattern> rails(field_.rails.size());
+    std::vector<Pattern> modules(field_.modules.size());
+    for (std::uint32_t r = 0; r < rails.size(); ++r) {
+      rails[r] = pattern(r);
+      Pattern& whole = modules[field_.module_of[r]];
+      whole.shown = whole.shown * kMix + rails[r].shown;
+      whole.planned = whole.planned * kMix + rails[r].planned;
+    }
+    mirror(rails, bad_rails_, out.rails);
+    mirror(modules, bad_modules_, out.modules);
+  }
+
+  // What is read and what is planned, one bit a slot, hashed.
+  struct Pattern {
+    std::uint64_t shown = 0;
+    std::uint64_t planned = 0;
+    std::uint32_t index = 0;
+
+    friend bool operator<(const Pattern& a, const Pattern& b) {
+      return std::tie(a.planned, a.shown, a.index) < std::tie(b.planned, b.shown, b.index);
+    }
+  };
+
+  [[nodiscard]] Pattern pattern(std::uint32_t rail) const {
+    Pattern out{kMix, kMix, rail};
+    const Rail& held = field_.rails[rail];
+    for (std::uint32_t i = held.first; i < held.first + held.size; ++i) {
+      out.shown = (out.shown + (field_.slots[i].seen.numbers > 0 ? 3 : 1)) * kMix;
+      out.planned = (out.planned + (state_.on[i] != kNothing ? 3 : 1)) * kMix;
+    }
+    return out;
+  }
+
+  static void mirror(std::vector<Pattern>& all, const std::vector<std::uint32_t>& bad,
+                     SlotPairs& out) {
+    for (std::uint32_t i = 0; i < all.size(); ++i) all[i].index = i;
+    std::erase_if(all, [&](const Pattern& p) { return bad[p.index] < 2 || p.shown == p.planned; });
+    std::sort(all.begin(), all.end());
+    for (const Pattern& p : all) {
+      auto at = std::lower_bound(all.begin(), all.end(), Pattern{p.planned, p.shown, p.index});
+      std::size_t n = 0;
+      for (; at != all.end() && at->planned == p.shown && at->shown == p.planned; ++at) {
+        if (++n > kMostEqual) break;
+        out.emplace_back(p.index, at->index);
+      }
+    }
   }
 
   [[nodiscard]] std::int32_t shown(std::uint32_t i) const {
@@ -112,6 +193,7 @@ class Finder {
   const State& state_;
   std::vector<std::uint32_t> bad_;
   std::vector<Mark> marks_;
+  std::vector<std::uint32_t> bad_rails_, bad_modules_;  // bad slots of each
 };
 
 }  // namespace

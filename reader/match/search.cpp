@@ -8,9 +8,9 @@
 namespace walkdown::match {
 namespace {
 
+constexpr double kOpenEither = 0.3;  // nats: an open load is as likely as another open load
+constexpr double kStray = 5;         // a number where nothing hangs, above a sound load
 constexpr double kFaultToo = 3;  // nats at least that a load costs which was moved and is faulty
-
-using Pairs = std::vector<std::pair<std::uint32_t, std::uint32_t>>;
 
 }  // namespace
 
@@ -33,13 +33,11 @@ double Search::excess(std::uint32_t first, std::uint32_t count) const {
   return sum;
 }
 
-bool Search::near(std::uint32_t slot, std::uint32_t spec) const {
-  const Seen& seen = field_.slots[slot].seen;
-  if (spec == kNothing || seen.numbers == 0) return spec == kNothing && seen.numbers == 0;
-  const Shape& sound = mixture_.table().specs[spec].sound;
-  const double reach = (sound.box[0] + sound.box[1] + sound.box[2]) / 2 +
-                       4 * std::sqrt(sound.rest + mixture_.shared().noise);
-  return std::abs(seen.mean - sound.mean) < reach;
+double Search::most(std::uint32_t slot, std::uint32_t spec) const {
+  if (state_.on[slot] == spec || field_.slots[slot].seen.unread()) return 0;
+  if (mixture_.near(slot, spec)) return state_.excess[slot];
+  if (field_.slots[slot].seen.open() && state_.on[slot] != kNothing) return kOpenEither;
+  return state_.excess[slot] - (spec == kNothing ? kStray : kFaultToo);
 }
 
 void finish(Event& event, const Field& field, const State& state) {
@@ -65,11 +63,7 @@ void Search::swap(std::uint32_t a, std::uint32_t b, Events& out) const {
   const std::uint32_t on_b = state_.on[b];
   if (a == b || on_a == on_b) return;
   const double price = prices_.swap(a, b);
-  double room = state_.excess[a] + state_.excess[b] - price;
-  if (room < keep_) return;
-  if (!near(a, on_b)) room -= kFaultToo;
-  if (!near(b, on_a)) room -= kFaultToo;
-  if (room < keep_) return;
+  if (most(a, on_b) + most(b, on_a) - price < keep_) return;
   const double gain_a = gain(a, on_b);
   if (gain_a + state_.excess[b] - price < keep_) return;
   Event event;
@@ -98,36 +92,54 @@ void Search::swaps(std::uint32_t slot, Events& out) const {
   }
 }
 
-// Pairs change places; the load on a pin that the other side does not have hangs loose, or stayed.
-void Search::exchange(Kind kind, double price, const Pairs& pairs,
-                      const std::vector<std::uint32_t>& alone, Events& out) const {
-  double room = -price;
-  for (const auto& [a, b] : pairs) room += state_.excess[a] + state_.excess[b];
-  for (const std::uint32_t slot : alone) room += state_.excess[slot];
-  if (room < keep_) return;
-  Event event;
-  event.kind = kind;
-  event.price = price;
-  for (const auto& [a, b] : pairs) {
-    if (state_.on[a] == state_.on[b]) {
-      room -= state_.excess[a] + state_.excess[b];
-      continue;
+// The same sum as weigh(), of bounds: a wrong pair is gone after a few slots.
+bool Search::hopeless(const Exchange& exchange) const {
+  double room = -exchange.price;
+  for (const Run& run : exchange.runs) room += excess(run.a, run.count) + excess(run.b, run.count);
+  for (const std::uint32_t slot : exchange.alone) room += state_.excess[slot];
+  if (room < keep_) return true;
+  for (const Run& run : exchange.runs) {
+    for (std::uint32_t i = 0; i < run.count; ++i) {
+      const std::uint32_t a = run.a + i;
+      const std::uint32_t b = run.b + i;
+      room -= state_.excess[a] - most(a, state_.on[b]) + state_.excess[b] - most(b, state_.on[a]);
+      if (room < keep_) return true;
     }
-    room -= state_.excess[a] - gain(a, state_.on[b]) + state_.excess[b] - gain(b, state_.on[a]);
-    if (room < keep_) return;
   }
-  for (const std::uint32_t slot : alone) {
+  return false;
+}
+
+// Pairs change places; the load on a pin that the other side does not have hangs loose, or stayed.
+void Search::weigh(const Exchange& exchange, Events& out) const {
+  if (hopeless(exchange)) return;
+  double room = -exchange.price;
+  for (const Run& run : exchange.runs) room += excess(run.a, run.count) + excess(run.b, run.count);
+  for (const std::uint32_t slot : exchange.alone) room += state_.excess[slot];
+  for (const Run& run : exchange.runs) {
+    for (std::uint32_t i = 0; i < run.count; ++i) {
+      const std::uint32_t a = run.a + i;
+      const std::uint32_t b = run.b + i;
+      room -= state_.excess[a] - gain(a, state_.on[b]) + state_.excess[b] - gain(b, state_.on[a]);
+      if (room < keep_) return;
+    }
+  }
+  Event event;
+  event.kind = exchange.kind;
+  event.price = exchange.price;
+  for (const std::uint32_t slot : exchange.alone) {
     const double loose = gain(slot, kNothing);
     room -= state_.excess[slot] - std::max(0.0, loose);
     if (loose > 0) event.effects.push_back({slot, kNowhere});
   }
   event.net = room;
   if (event.net < keep_) return;
-  for (const auto& [a, b] : pairs) {
-    const bool held_a = state_.from[a] != kNowhere;
-    const bool held_b = state_.from[b] != kNowhere;
-    event.effects.push_back({a, held_b ? b : kNowhere});
-    event.effects.push_back({b, held_a ? a : kNowhere});
+  for (const Run& run : exchange.runs) {
+    for (std::uint32_t i = 0; i < run.count; ++i) {
+      const std::uint32_t a = run.a + i;
+      const std::uint32_t b = run.b + i;
+      event.effects.push_back({a, state_.from[b] != kNowhere ? b : kNowhere});
+      event.effects.push_back({b, state_.from[a] != kNowhere ? a : kNowhere});
+    }
   }
   finish(event, field_, state_);
   out.push_back(std::move(event));
@@ -140,57 +152,64 @@ void Search::rail_pair(std::uint32_t a, std::uint32_t b, Events& out) const {
   if (common == 0 || a == b) return;
   const double price = prices_.rails(a, b);
   if (excess(ra.first, ra.size) + excess(rb.first, rb.size) - price < keep_) return;
-  Pairs pairs;
-  std::vector<std::uint32_t> alone;
-  for (std::uint32_t i = 0; i < common; ++i) pairs.emplace_back(ra.first + i, rb.first + i);
-  for (std::uint32_t i = common; i < ra.length; ++i) alone.push_back(ra.first + i);
-  for (std::uint32_t i = common; i < rb.length; ++i) alone.push_back(rb.first + i);
+  Exchange exchange{Kind::rails_exchanged, price, {{ra.first, rb.first, common}}, {}};
+  for (std::uint32_t i = common; i < ra.length; ++i) exchange.alone.push_back(ra.first + i);
+  for (std::uint32_t i = common; i < rb.length; ++i) exchange.alone.push_back(rb.first + i);
   // Rails of different length do not fit each other's socket: rarer still.
+  if (!exchange.alone.empty()) exchange.price += 2;
   const std::size_t before = out.size();
-  exchange(Kind::rails_exchanged, price + (alone.empty() ? 0 : 2), pairs, alone, out);
+  weigh(exchange, out);
   if (out.size() == before) return;
-  for (const Rail* rail : {&ra, &rb}) {
-    for (std::uint32_t i = 0; i < rail->size; ++i) {
-      if (field_.slots[rail->first + i].spec != kNothing) {
-        out.back().members.push_back(rail->first + i);
-      }
+  for (const Rail* rail : {&ra, &rb}) add_loads(rail->first, rail->size, out.back().members);
+  std::sort(out.back().members.begin(), out.back().members.end());
+}
+
+// Pins of the same rail and number change places. Modules of one layout are one run.
+Search::Exchange Search::module_runs(const Module& a, const Module& b) const {
+  Exchange out{Kind::modules_exchanged, prices_.modules(), {}, {}};
+  std::uint32_t i = a.first_slot;
+  std::uint32_t j = b.first_slot;
+  const auto place = [&](std::uint32_t slot) {
+    return std::pair{field_.slots[slot].pin.rail, field_.slots[slot].pin.pin};
+  };
+  while (i < a.first_slot + a.slots || j < b.first_slot + b.slots) {
+    const bool more_a = i < a.first_slot + a.slots;
+    const bool more_b = j < b.first_slot + b.slots;
+    if (more_a && more_b && place(i) == place(j)) {
+      const bool goes_on = !out.runs.empty() && out.runs.back().a + out.runs.back().count == i &&
+                           out.runs.back().b + out.runs.back().count == j;
+      if (!goes_on) out.runs.push_back({i, j, 0});
+      ++out.runs.back().count;
+      ++i, ++j;
+    } else if (more_a && (!more_b || place(i) < place(j))) {
+      out.alone.push_back(i++);
+    } else {
+      out.alone.push_back(j++);
     }
   }
-  std::sort(out.back().members.begin(), out.back().members.end());
+  return out;
 }
 
 void Search::module_pair(std::uint32_t a, std::uint32_t b, Events& out) const {
   const Module& ma = field_.modules[a];
   const Module& mb = field_.modules[b];
-  const double price = prices_.modules();
   if (a == b) return;
-  if (excess(ma.first_slot, ma.slots) + excess(mb.first_slot, mb.slots) - price < keep_) return;
-  Pairs pairs;
-  std::vector<std::uint32_t> alone;
-  std::uint32_t i = ma.first_slot;
-  std::uint32_t j = mb.first_slot;
-  const auto place = [&](std::uint32_t slot) {
-    return std::pair{field_.slots[slot].pin.rail, field_.slots[slot].pin.pin};
-  };
-  while (i < ma.first_slot + ma.slots || j < mb.first_slot + mb.slots) {
-    const bool more_a = i < ma.first_slot + ma.slots;
-    const bool more_b = j < mb.first_slot + mb.slots;
-    if (more_a && more_b && place(i) == place(j))
-      pairs.emplace_back(i++, j++);
-    else if (more_a && (!more_b || place(i) < place(j)))
-      alone.push_back(i++);
-    else
-      alone.push_back(j++);
-  }
+  const double room = excess(ma.first_slot, ma.slots) + excess(mb.first_slot, mb.slots);
+  if (room - prices_.modules() < keep_) return;
   const std::size_t before = out.size();
-  exchange(Kind::modules_exchanged, price, pairs, alone, out);
+  weigh(module_runs(ma, mb), out);
   if (out.size() == before) return;
   for (const Module* module : {&ma, &mb}) {
-    for (std::uint32_t s = module->first_slot; s < module->first_slot + module->slots; ++s) {
-      if (field_.slots[s].spec != kNothing) out.back().members.push_back(s);
-    }
+    add_loads(module->first_slot, module->slots, out.back().members);
   }
   std::sort(out.back().members.begin(), out.back().members.end());
+}
+
+void Search::add_loads(std::uint32_t first, std::uint32_t count,
+                       std::vector<std::uint32_t>& members) const {
+  for (std::uint32_t i = first; i < first + count; ++i) {
+    if (field_.slots[i].spec != kNothing) members.push_back(i);
+  }
 }
 
 }  // namespace walkdown::match

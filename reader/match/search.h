@@ -61,11 +61,25 @@ class Search {
  private:
   friend class RailSearch;
 
-  // True where the readings could come from a sound load of this spec.
-  [[nodiscard]] bool near(std::uint32_t slot, std::uint32_t spec) const;
-  void exchange(Kind kind, double price,
-                const std::vector<std::pair<std::uint32_t, std::uint32_t>>&,
-                const std::vector<std::uint32_t>& alone, Events& out) const;
+  // Runs of slots that change places, and slots that the other side does not have.
+  struct Run {
+    std::uint32_t a = 0, b = 0, count = 0;
+  };
+  struct Exchange {
+    Kind kind = Kind::rails_exchanged;
+    double price = 0;
+    std::vector<Run> runs;
+    std::vector<std::uint32_t> alone;
+  };
+
+  // Nats saved when the slot gets this spec, at most, without weighing the readings: a load that
+  // cannot be sound there would be moved and faulty.
+  [[nodiscard]] double most(std::uint32_t slot, std::uint32_t spec) const;
+  [[nodiscard]] bool hopeless(const Exchange& exchange) const;
+  void weigh(const Exchange& exchange, Events& out) const;
+  void add_loads(std::uint32_t first, std::uint32_t count,
+                 std::vector<std::uint32_t>& members) const;
+  [[nodiscard]] Exchange module_runs(const Module& a, const Module& b) const;
 
   const Field& field_;
   const Mixture& mixture_;

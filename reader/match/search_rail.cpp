@@ -84,12 +84,12 @@ class RailSearch {
     const double price = search_.prices_.reversal();
     double room = excess_ - price;
     if (room < search_.keep_ || n_ < 3) return;
-    for (const int t : bad_) {
-      room -= state_.excess[slot(t)] - gain(t, n_ - 1 - t);
-      if (room < search_.keep_) return;
+    double bound = room;
+    for (int t = 0; t < n_; ++t) {
+      bound -= state_.excess[slot(t)] - search_.most(slot(t), spec(n_ - 1 - t));
+      if (bound < search_.keep_) return;
     }
     for (int t = 0; t < n_; ++t) {
-      if (state_.excess[slot(t)] > kBad) continue;
       room -= state_.excess[slot(t)] - gain(t, n_ - 1 - t);
       if (room < search_.keep_) return;
     }
@@ -112,12 +112,14 @@ class RailSearch {
     double wrap = 0;
   };
 
-  [[nodiscard]] Bound best(int by) {
+  // `weighed`: from the readings; else from their bounds, which costs next to nothing.
+  [[nodiscard]] Bound best(int by, bool weighed) {
     double sum = 0;
     bares_.clear();
     heads_.clear();
     for (const int t : bad_) {
-      const double moved = std::max(0.0, gain(t, t - by));
+      const double moved =
+          std::max(0.0, weighed ? gain(t, t - by) : search_.most(slot(t), spec(t - by)));
       sum += moved;
       const bool open = field_.slots[slot(t)].seen.open();
       bares_.push_back(open ? state_.excess[slot(t)] - moved : 0);
@@ -140,10 +142,15 @@ class RailSearch {
 
   void shifts(int by) {
     const double price = search_.prices_.slide(rail_.length, by);
-    const Bound bound = best(by);
-    const bool slide = bound.slide - price >= search_.keep_;
-    const bool wrap = bound.wrap - search_.prices_.wrap(rail_.length, by) >= search_.keep_;
-    if (!slide && !wrap) return;
+    const double wrap_price = search_.prices_.wrap(rail_.length, by);
+    bool slide = true;
+    bool wrap = true;
+    for (const bool weighed : {false, true}) {
+      const Bound bound = best(by, weighed);
+      slide = slide && bound.slide - price >= search_.keep_;
+      wrap = wrap && bound.wrap - wrap_price >= search_.keep_;
+      if (!slide && !wrap) return;
+    }
     by_ = by;
     dir_ = by > 0 ? 1 : -1;
     size_ = std::abs(by);

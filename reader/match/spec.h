@@ -41,6 +41,7 @@ struct Spec {
   double usual = 0;       // cost (nats) of a typical sound reading
   double top = 0;         // weight of a sound load on the plateau
   double plateau = 0;     // half-width of it; not above 0 where there is none
+  double reach = 0;       // from the mean; beyond, no sound load of this spec reads
   double middle = 0;      // from the mean, where `rivals` holds
   double faults = 0;      // summed rates of what can go wrong with a number to show
   double rivals = 0;      // density of all faults near the middle, at most
