@@ -7,7 +7,6 @@
 #include "checklist/day/signatures.h"
 #include "checklist/desk/field_pins.h"
 #include "checklist/desk/tell.h"
-#include "checklist/record/body.h"
 
 namespace walkdown::desk {
 
