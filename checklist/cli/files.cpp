@@ -13,7 +13,7 @@ namespace {
 struct Close {
   void operator()(std::FILE* file) const {
     if (file != nullptr && file != stdin)
-      std::fclose(file);  // NOLINT(cppcoreguidelines-owning-memory)
+      (void)std::fclose(file);  // NOLINT(cppcoreguidelines-owning-memory)
   }
 };
 using File = std::unique_ptr<std::FILE, Close>;

@@ -40,7 +40,7 @@ void LiveView::show(const LiveFacts& facts) {
   } else {
     fmt::print(out_, "{}\n", one_line(facts));
   }
-  std::fflush(out_);
+  (void)std::fflush(out_);
   shown_ = facts;
   drawn_ = true;
 }
@@ -50,7 +50,7 @@ void LiveView::say(std::string_view sentence) {
   if (redraw) erase();
   fmt::print(out_, "{}\n", sentence);
   if (redraw) draw(shown_);
-  std::fflush(out_);
+  (void)std::fflush(out_);
 }
 
 void LiveView::erase() {

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "checklist/cli/pin_runs.h"
 
@@ -39,7 +40,7 @@ std::string alternatives(const match::Finding& finding) {
 }
 
 // 100 % is never said: no reading shows that much.
-int percent(double share) { return std::min(99, static_cast<int>(share * 100 + 0.5)); }
+int percent(double share) { return std::min(99, static_cast<int>(std::lround(share * 100))); }
 
 }  // namespace
 

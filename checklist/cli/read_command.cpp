@@ -42,8 +42,7 @@ class Session {
     const auto begin = SteadyClock::now();
     announce();
     while (!over_ && !stop_asked()) {
-      const auto took =
-          std::visit([this](const auto& what) { return on(what); }, link_->next(kLook));
+      auto took = std::visit([this](const auto& what) { return on(what); }, link_->next(kLook));
       if (!took) return took;
       const auto now = SteadyClock::now();
       if (changed_ && now - shown_ >= kRefresh) show(now);
@@ -57,7 +56,7 @@ class Session {
   Done on(const event::Bytes& bytes) {
     link_word_ = "reading";
     changed_ = true;
-    const auto fed = intake_->feed(bytes.bytes);
+    auto fed = intake_->feed(bytes.bytes);
     announce();
     return fed;
   }

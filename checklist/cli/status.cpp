@@ -13,7 +13,7 @@ Status not_done(const Error& error) {
 
 void complain(std::string_view sentence) {
   const std::string line = "walkdown: " + std::string(sentence) + "\n";
-  std::fwrite(line.data(), 1, line.size(), stderr);
+  (void)std::fwrite(line.data(), 1, line.size(), stderr);
 }
 
 bool flush_output() { return std::fflush(stdout) == 0 && std::ferror(stdout) == 0; }

@@ -43,8 +43,8 @@ Result<std::int32_t> temperature_from(const nlohmann::json& json) {
 
 std::string_view word(Role role) { return kWords.at(static_cast<std::size_t>(role)); }
 
-std::optional<Role> role_of(std::string_view text) {
-  const auto* const found = std::find(kWords.begin(), kWords.end(), text);
+std::optional<Role> role_of(std::string_view word) {
+  const auto* const found = std::find(kWords.begin(), kWords.end(), word);
   if (found == kWords.end()) return std::nullopt;
   return static_cast<Role>(found - kWords.begin());
 }

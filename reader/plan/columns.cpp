@@ -13,7 +13,7 @@ bool known(std::string_view column) {
 }
 
 std::optional<std::string> plain(const toml::node& node) {
-  if (const auto text = node.value_exact<std::string>()) return text;
+  if (auto text = node.value_exact<std::string>()) return text;
   if (const auto whole = node.value_exact<std::int64_t>()) return std::to_string(*whole);
   return std::nullopt;
 }
@@ -51,7 +51,7 @@ Result<ColumnMap> read_columns(std::string_view toml, std::string_view file_name
     take(file, "header", map.header);
     take(file, "constant", map.constant);
     for (const auto& [column, value] : map.constant) {
-      if (map.header.count(column) == 0) continue;
+      if (!map.header.contains(column)) continue;
       file.wrong(file.root(), column, "this column has a header and a constant; keep one");
     }
   }

@@ -64,8 +64,9 @@ std::optional<double> parse_decimal(std::string_view text, bool comma) {
   const std::size_t at = text.find(',');
   if (at == std::string_view::npos) return parse_point(text);
   std::array<char, 64> point{};
-  if (!comma || text.size() > point.size() || text.find_first_of(",.", at + 1) != text.npos ||
-      text.substr(0, at).find('.') != text.npos) {
+  if (!comma || text.size() > point.size() ||
+      text.find_first_of(",.", at + 1) != std::string_view::npos ||
+      text.substr(0, at).find('.') != std::string_view::npos) {
     return std::nullopt;
   }
   text.copy(point.data(), text.size());

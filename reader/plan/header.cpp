@@ -51,7 +51,7 @@ void Header::bind(std::size_t row, const ColumnMap* columns, std::vector<Problem
   for (std::size_t i = 0; i < kColumns.size(); ++i) {
     const std::string_view ours = kColumns.at(i);
     field_.at(i) = kNone;
-    if (columns != nullptr && columns->constant.count(ours) > 0) {
+    if (columns != nullptr && columns->constant.contains(ours)) {
       constant_.at(i) = columns->constant.find(ours)->second;
       continue;
     }
@@ -65,7 +65,7 @@ void Header::bind(std::size_t row, const ColumnMap* columns, std::vector<Problem
       field_.at(i) = f;
       known_[f] = true;
     }
-    const bool mapped = columns != nullptr && columns->header.count(ours) > 0;
+    const bool mapped = columns != nullptr && columns->header.contains(ours);
     if (field_.at(i) == kNone && (needed(i) || mapped)) {
       errors.push_back({row, std::string(ours), "",
                         "the table has no column '" + shown(wanted) +

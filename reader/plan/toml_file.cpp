@@ -72,7 +72,7 @@ std::optional<Interval> TomlFile::interval(const toml::table& table, std::string
 std::optional<std::string> TomlFile::text(const toml::table& table, std::string_view key) {
   const toml::node* node = table.get(key);
   if (node == nullptr) return std::nullopt;
-  if (const auto value = node->value<std::string>()) return value;
+  if (auto value = node->value<std::string>()) return value;
   wrong(*node, key, "write a text in quotes");
   return std::nullopt;
 }

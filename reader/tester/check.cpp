@@ -11,7 +11,7 @@ namespace {
 constexpr std::array<std::uint16_t, 256> make_crc_table() {
   std::array<std::uint16_t, 256> table{};
   for (std::size_t i = 0; i < table.size(); ++i) {
-    unsigned crc = static_cast<unsigned>(i);
+    auto crc = static_cast<unsigned>(i);
     for (int bit = 0; bit < 8; ++bit) crc = (crc & 1U) != 0 ? (crc >> 1U) ^ 0xA001U : crc >> 1U;
     table[i] = static_cast<std::uint16_t>(crc);
   }

@@ -30,7 +30,7 @@ class Taker {
     const auto kind_text = text("kind");
     const auto kind = kind_text ? fault_kind(*kind_text) : std::nullopt;
     if (!kind) {
-      wrong("kind", "write one of the kinds of fault, as \"open\" or \"reversed\"");
+      wrong("kind", R"(write one of the kinds of fault, as "open" or "reversed")");
       return fault_;
     }
     fault_.kind = *kind;

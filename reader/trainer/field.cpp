@@ -113,7 +113,7 @@ Done Field::reverse(RailId rail) {
   const int size = plan_.layout.pins_on(rail.module, rail.rail);
   if (size == 0) return no_such(rail_text(rail));
   for (int pin = 1; pin <= size / 2; ++pin) {
-    const Done swapped = swap_loads(at(rail, pin), at(rail, size + 1 - pin));
+    Done swapped = swap_loads(at(rail, pin), at(rail, size + 1 - pin));
     if (!swapped) return swapped;
   }
   return done();
@@ -125,7 +125,7 @@ Done Field::exchange_rails(RailId a, RailId b) {
   if (size_a == 0) return no_such(rail_text(a));
   if (size_b == 0) return no_such(rail_text(b));
   for (int pin = 1; pin <= std::min(size_a, size_b); ++pin) {
-    const Done swapped = swap_loads(at(a, pin), at(b, pin));
+    Done swapped = swap_loads(at(a, pin), at(b, pin));
     if (!swapped) return swapped;
   }
   return done();
@@ -140,7 +140,7 @@ Done Field::exchange_modules(std::uint16_t a, std::uint16_t b) {
   for (std::size_t i = 0; i < rails; ++i) {
     const auto rail = static_cast<std::uint16_t>(i + 1);
     if (in_a->second[i] == 0 || in_b->second[i] == 0) continue;
-    const Done exchanged = exchange_rails({a, rail}, {b, rail});
+    Done exchanged = exchange_rails({a, rail}, {b, rail});
     if (!exchanged) return exchanged;
   }
   return done();
