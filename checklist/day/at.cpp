@@ -14,6 +14,7 @@ class Picture {
   State make() {
     state_.entries = view_.day.entries;
     state_.show_at_ms = view_.day.show_at_ms;
+    state_.utc_offset_min = view_.day.utc_offset_min;
     stages();
     for (std::size_t i = 0; i < view_.list.items.size(); ++i) item(i);
     ground();

@@ -127,6 +127,7 @@ struct Day {
   std::uint64_t entries = 0;  // taken so far
   std::vector<Enrolled> people;
   std::optional<std::int64_t> show_at_ms;
+  std::int64_t utc_offset_min = 0;           // of the clock times in sentences
   std::vector<ItemLog> items;                // as in the checklist
   std::vector<std::optional<Claim>> pauses;  // a stage each
   std::vector<KeyLog> keys;                  // as in the checklist

@@ -46,10 +46,11 @@ Judgement thunder(const View& view, const Item& item, Moment moment) {
     return holding(wait.clear_at_ms() ? "the wait after the last thunder is over"
                                       : "no thunder near enough was told");
   }
-  Judgement found = failing(Standing::broken,
-                            fmt::format("thunder: wait until {}",
-                                        say_clock(view.day.time.at_of_sure(*wait.clear_at_ms()))),
-                            last);
+  Judgement found = failing(
+      Standing::broken,
+      fmt::format("thunder: wait until {}", say_clock(view.day.time.at_of_sure(*wait.clear_at_ms()),
+                                                      view.day.utc_offset_min)),
+      last);
   found.ready_sure_ms = wait.clear_at_ms();
   return found;
 }
@@ -99,7 +100,8 @@ Judgement wait(const View& view, const Item& item, Moment moment) {
   const std::int64_t over = from.answer->claim.moment.sure_ms + item.wait_ms;
   if (moment.sure_ms >= over) return holding("the wait is over");
   Judgement found = failing(Standing::open,
-                            fmt::format("wait until {}", say_clock(view.day.time.at_of_sure(over))),
+                            fmt::format("wait until {}", say_clock(view.day.time.at_of_sure(over),
+                                                                   view.day.utc_offset_min)),
                             from.answer->claim.n);
   found.ready_sure_ms = over;
   return found;

@@ -52,7 +52,7 @@ Moment Fold::clocks(const record::Entry& entry) {
     break_items(list_, day_, book_, Event::clock, entry.n, "the wall clock stepped");
   }
   if (seen.restarted) {
-    break_items(list_, day_, book_, Event::restart, entry.n, "the program was started anew");
+    break_items(list_, day_, book_, Event::restart, entry.n, "the machine was started anew");
     ask_again(list_, day_, entry.n, "comes up again after the restart");
   }
   if (seen.age_unknown) break_ages(list_, day_, book_, entry.n);

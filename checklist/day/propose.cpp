@@ -46,8 +46,10 @@ Result<Body> propose_enrol(const Fold& fold, Now now, std::string name, std::str
                  {{"name", std::move(name)}, {"role", std::move(role)}, {"vkey", std::move(vkey)}});
 }
 
-Result<Body> propose_show_time(const Fold& fold, Now now, const Who& who, std::int64_t show_at_ms) {
-  return propose(fold, now, "show-time", by(who, {{"show_at_ms", show_at_ms}}));
+Result<Body> propose_show_time(const Fold& fold, Now now, const Who& who, std::int64_t show_at_ms,
+                               std::int64_t utc_offset_min) {
+  return propose(fold, now, "show-time",
+                 by(who, {{"show_at_ms", show_at_ms}, {"utc_offset_min", utc_offset_min}}));
 }
 
 Result<Body> propose_answer(const Fold& fold, Now now, const Who& who, std::string item,

@@ -35,7 +35,9 @@ Result<Body> propose(const Fold& fold, Now now, std::string_view kind, Body body
 
 Result<Body> propose_enrol(const Fold& fold, Now now, std::string name, std::string role,
                            std::string vkey);
-Result<Body> propose_show_time(const Fold& fold, Now now, const Who& who, std::int64_t show_at_ms);
+// `utc_offset_min`: of the clock on the wall there, so that sentences say its times.
+Result<Body> propose_show_time(const Fold& fold, Now now, const Who& who, std::int64_t show_at_ms,
+                               std::int64_t utc_offset_min = 0);
 
 // `asked_up_ms`: boot clock when the question came up.
 struct Said {

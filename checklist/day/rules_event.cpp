@@ -12,6 +12,7 @@ namespace walkdown::day {
 namespace {
 
 constexpr std::int64_t kFastest_mm_per_s = 120'000;
+constexpr std::int64_t kMostOffset_min = 14 * 60;            // UTC+14 is the farthest of all
 constexpr std::int64_t kEndOfTime_ms = 253'402'300'800'000;  // year 10000
 
 Roles wind_roles(const Checklist& list) {
@@ -87,14 +88,19 @@ Done check_show_time(const Scene& scene) {
   if (!show_at_ms || *show_at_ms < 0 || *show_at_ms >= kEndOfTime_ms) {
     return refusal("it does not say when the show is");
   }
+  const std::int64_t offset_min = whole_in(scene.body(), "utc_offset_min").value_or(0);
+  if (offset_min < -kMostOffset_min || offset_min > kMostOffset_min) {
+    return refusal("no clock on the wall is so far from UTC");
+  }
   return signed_by(scene, scene.view.list.lead);
 }
 
 void apply_show_time(const Scene& scene, Day& day, PinBook& book) {
   const bool moved = day.show_at_ms.has_value();
   day.show_at_ms = whole_in(scene.body(), "show_at_ms");
+  day.utc_offset_min = whole_in(scene.body(), "utc_offset_min").value_or(0);
   if (!moved) return;
-  const std::string why = "the show was moved to " + say_clock(*day.show_at_ms);
+  const std::string why = "the show was moved to " + say_clock(*day.show_at_ms, day.utc_offset_min);
   break_items(scene.view.list, day, book, Event::show_time, scene.entry.n, why);
   fall(day, why);
 }

@@ -203,8 +203,8 @@ Schedule Planner::make() {
 
 }  // namespace
 
-Schedule schedule(const Fold& fold, Now now, std::int64_t utc_offset_min) {
-  return Planner(fold, now, utc_offset_min).make();
+Schedule schedule(const Fold& fold, Now now) {
+  return Planner(fold, now, fold.day().utc_offset_min).make();
 }
 
 }  // namespace walkdown::day

@@ -35,7 +35,8 @@ struct Schedule {
   std::string say;          // one sentence: the worst of it, and what to do
 };
 
-// `utc_offset_min`: for the clock times in sentences.
-[[nodiscard]] Schedule schedule(const Fold& fold, Now now, std::int64_t utc_offset_min = 0);
+// Clock times in sentences are those of the clock on the wall there (`utc_offset_min` of
+// show-time).
+[[nodiscard]] Schedule schedule(const Fold& fold, Now now);
 
 }  // namespace walkdown::day

@@ -22,8 +22,8 @@ Judgement unanswered(const View& view, const Item& item, Moment moment) {
   const std::int64_t begin_ms = *day.show_at_ms + *item.due_ms - item.takes_ms;
   if (day.time.at_of_aged(moment.aged_ms) >= begin_ms) {
     found.standing = Standing::due;
-    found.why =
-        fmt::format("due at {}, not answered yet", say_clock(*day.show_at_ms + *item.due_ms));
+    found.why = fmt::format("due at {}, not answered yet",
+                            say_clock(*day.show_at_ms + *item.due_ms, day.utc_offset_min));
   }
   return found;
 }

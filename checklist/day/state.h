@@ -62,6 +62,7 @@ struct State {
   std::int64_t at_ms = 0;
   std::string word;  // "hold", "released", "ready", "after", "checking"
   std::optional<std::int64_t> show_at_ms;
+  std::int64_t utc_offset_min = 0;    // of the clock on the wall there, as told with the show time
   std::vector<StageState> stages;     // as in the checklist
   std::vector<ItemState> items;       // as in the checklist
   std::vector<KeyState> keys;         // as in the checklist

@@ -80,6 +80,7 @@ json to_json(const State& state) {
           {"at_ms", state.at_ms},
           {"word", state.word},
           {"show_at_ms", maybe(state.show_at_ms)},
+          {"utc_offset_min", state.utc_offset_min},
           {"stages", list(state.stages)},
           {"items", list(state.items)},
           {"keys", list(state.keys)},

@@ -11,10 +11,10 @@ Clocks Timeline::look(const record::Entry& entry) const {
   if (!started_) return clocks;
   const std::int64_t by_wall = entry.at_ms - at_ms_;
   const std::int64_t by_boot = entry.up_ms - up_ms_;
-  clocks.restarted = entry.kind == "resumed" || by_boot < 0;
-  clocks.stepped =
-      !clocks.restarted &&
-      (entry.kind == "clock-step" || std::abs(entry.at_ms - entry.up_ms - offset_ms_) > kPace_ms);
+  const bool kept_pace = std::abs(entry.at_ms - entry.up_ms - offset_ms_) <= kPace_ms;
+  // A program that is started anew on a machine that ran on has lost no time.
+  clocks.restarted = by_boot < 0 || (entry.kind == "resumed" && !kept_pace);
+  clocks.stepped = !clocks.restarted && (entry.kind == "clock-step" || !kept_pace);
   clocks.age_unknown = clocks.restarted && by_wall < 0;
   std::int64_t most = by_boot;
   std::int64_t least = by_boot;

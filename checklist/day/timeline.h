@@ -31,7 +31,7 @@ struct Moment {
 struct Clocks {
   Moment moment;
   bool stepped = false;    // wall and boot clock fell apart by more than kPace_ms
-  bool restarted = false;  // an entry `resumed`, or a boot clock that went back
+  bool restarted = false;  // the boot clock went back, or `resumed` with clocks out of pace
   bool age_unknown = false;
 };
 

@@ -54,9 +54,10 @@ Entry rehook(Desk& desk, const audit::Rehook& rehook) {
 
 Entry note(Desk& desk, const std::string& text) { return desk.act("note", {{"text", text}}); }
 
-Entry set_show_time(Desk& desk, const Signer& signer, std::int64_t show_at_ms) {
+Entry set_show_time(Desk& desk, const Signer& signer, std::int64_t show_at_ms,
+                    std::int64_t utc_offset_min) {
   return desk.sign(signer, "show-time", [&](const Fold& fold, Now now) {
-    return propose_show_time(fold, now, signer.who(), show_at_ms);
+    return propose_show_time(fold, now, signer.who(), show_at_ms, utc_offset_min);
   });
 }
 

@@ -28,7 +28,9 @@ Entry rehook(Desk& desk, const audit::Rehook& rehook);
 Entry note(Desk& desk, const std::string& text);
 
 // Signed.
-Entry set_show_time(Desk& desk, const Signer& signer, std::int64_t show_at_ms);
+// `utc_offset_min`: of the clock on the wall there, for the times in sentences.
+Entry set_show_time(Desk& desk, const Signer& signer, std::int64_t show_at_ms,
+                    std::int64_t utc_offset_min = 0);
 // `asked_up_ms`: boot clock (desk.now().up_ms) when the question came up on the screen.
 Entry answer(Desk& desk, const Signer& signer, const std::string& item, const day::Said& said,
              std::int64_t asked_up_ms);

@@ -53,7 +53,6 @@ class Desk::Core {
   Core(std::string path, const record::Clock& clock, DeskOptions options)
       : path_(std::move(path)), clock_(clock), slept_ms_(std::move(options.slept_ms)) {
     if (!slept_ms_) slept_ms_ = system_slept_ms;
-    known_sleep_ms_ = slept_ms_();
     writer_options_.wrap = std::move(options.wrap);
     writer_options_.sealed = [this](const record::EntryView& entry) { sealed(entry); };
   }
@@ -86,7 +85,6 @@ class Desk::Core {
   std::function<std::int64_t()> slept_ms_;
   record::WriterOptions writer_options_;
   std::mutex acting_;  // one act at a time; taken before mutex_
-  std::int64_t known_sleep_ms_ = 0;
 
   mutable std::mutex mutex_;  // of what is folded
   Folded folded_;
@@ -111,7 +109,10 @@ Done Desk::Core::create(const show::Show& show, const std::string& origin,
   if (!writer) return writer.error();
   writer_.emplace(std::move(writer).value());
   if (disagrees_) return Error{Code::bad_input, *disagrees_, path_, ""};
-  return done();
+  const std::int64_t slept_ms = slept_ms_();
+  if (slept_ms < kSleep_ms) return done();
+  // What it slept before the record is no matter of the day's; from here on it is.
+  return writer_->append_and_wait(record::Draft{kMoment, {{"slept_ms", slept_ms}}});
 }
 
 Done Desk::Core::resume(const std::optional<show::Show>& show, const record::SigningKey& station) {
@@ -128,7 +129,7 @@ Done Desk::Core::resume(const std::optional<show::Show>& show, const record::Sig
   if (!same) return same;
   if (!writer) return writer.error();
   writer_.emplace(std::move(writer).value());
-  return done();
+  return look();
 }
 
 Result<std::uint64_t> Desk::Core::write(std::string_view kind, Body body) {
@@ -196,10 +197,10 @@ Result<std::uint64_t> Desk::Core::sign(const Signer& signer, std::string_view ki
 
 Done Desk::Core::look_locked() {
   const std::int64_t slept_ms = slept_ms_();
-  const std::int64_t more_ms = slept_ms - known_sleep_ms_;
-  if (more_ms >= kSleep_ms) {
-    known_sleep_ms_ = slept_ms;
-    return writer_->append_and_wait(record::Draft{"suspended", {{"ms", more_ms}}});
+  const std::int64_t known_ms = read([](const Folded& folded) { return folded.slept_ms(); });
+  if (slept_ms - known_ms >= kSleep_ms) {
+    return writer_->append_and_wait(
+        record::Draft{"suspended", {{"ms", slept_ms - known_ms}, {"slept_ms", slept_ms}}});
   }
   const day::Now last = read([](const Folded& folded) { return folded.last(); });
   const day::Now at = now();
@@ -237,10 +238,9 @@ day::State Desk::state() const {
   return core_->read([&](const Folded& folded) { return folded.day().at(core_->now()); });
 }
 
-day::Schedule Desk::schedule(std::int64_t utc_offset_min) const {
-  return core_->read([&](const Folded& folded) {
-    return day::schedule(folded.day(), core_->now(), utc_offset_min);
-  });
+day::Schedule Desk::schedule() const {
+  return core_->read(
+      [&](const Folded& folded) { return day::schedule(folded.day(), core_->now()); });
 }
 
 std::shared_ptr<const match::Outcome> Desk::outcome() const {

@@ -81,7 +81,7 @@ class Desk {
 
   // --- What stands. Each call is one moment; two calls may see two.
   [[nodiscard]] day::State state() const;
-  [[nodiscard]] day::Schedule schedule(std::int64_t utc_offset_min = 0) const;
+  [[nodiscard]] day::Schedule schedule() const;
   [[nodiscard]] std::shared_ptr<const match::Outcome> outcome() const;
   [[nodiscard]] Counts counts() const;
   // The last entries in words, the newest last; at most Folded::kMostTold.

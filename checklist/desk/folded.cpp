@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "checklist/day/body.h"
 #include "checklist/day/signatures.h"
 #include "checklist/desk/field_pins.h"
 #include "checklist/desk/tell.h"
@@ -50,7 +51,14 @@ std::optional<std::string> Folded::open(const record::EntryView& entry) {
   return std::nullopt;
 }
 
+void Folded::watch_sleep(const record::Entry& entry) {
+  if (entry.kind == "resumed" && day::text_in(entry.body, "clock") != "same") slept_ms_ = 0;
+  if (entry.kind != "moment" && entry.kind != "suspended") return;
+  slept_ms_ = day::whole_in(entry.body, "slept_ms").value_or(slept_ms_);
+}
+
 void Folded::remember(record::Entry entry) {
+  watch_sleep(entry);
   ++entries_;
   last_ = {entry.at_ms, entry.up_ms};
   recent_.push_back(std::move(entry));

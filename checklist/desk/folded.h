@@ -64,11 +64,14 @@ class Folded {
   [[nodiscard]] std::vector<Told> told(std::size_t most) const;
   // The clocks of the last entry.
   [[nodiscard]] day::Now last() const { return last_; }
+  // How long the machine had slept since it was started, as far as the record tells.
+  [[nodiscard]] std::int64_t slept_ms() const { return slept_ms_; }
 
  private:
   struct Parts;
   std::optional<std::string> open(const record::EntryView& entry);
   void remember(record::Entry entry);
+  void watch_sleep(const record::Entry& entry);
 
   std::unique_ptr<Parts> parts_;
   std::string origin_;
@@ -76,6 +79,7 @@ class Folded {
   std::deque<record::Entry> recent_;
   std::optional<record::Entry> reading_;  // the last one, once it is no longer in recent_
   day::Now last_;
+  std::int64_t slept_ms_ = 0;
 };
 
 }  // namespace walkdown::desk

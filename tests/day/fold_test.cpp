@@ -73,7 +73,6 @@ INSTANTIATE_TEST_SUITE_P(
                     Blow{"rehook", R"({"pins":["M01/R1/P01"]})", "1 are unread"},
                     Blow{"reading", R"({"pin":"M01/R1/P01"})", "a pin was read"},
                     Blow{"suspended", "{}", "the machine slept"},
-                    Blow{"resumed", "{}", "started anew"},
                     Blow{"clock-step", R"({"by_ms":5000})", "clock stepped"},
                     Blow{"wind",
                          R"({"from":"instrument","mean_mm_per_s":5000,"gust_mm_per_s":11001,

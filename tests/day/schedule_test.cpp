@@ -19,8 +19,9 @@ Slot slot(const Schedule& plan, const std::string& id) {
   return found == plan.slots.end() ? Slot{} : *found;
 }
 
-void set_show(World& world, std::int64_t in_ms) {
-  world.put("show-time", propose_show_time(world.fold, world.now, kAnn, world.now.at_ms + in_ms));
+void set_show(World& world, std::int64_t in_ms, std::int64_t utc_offset_min = 0) {
+  world.put("show-time", propose_show_time(world.fold, world.now, kAnn, world.now.at_ms + in_ms,
+                                           utc_offset_min));
 }
 
 TEST(Schedule, WithoutAShowTimeThereIsNone) {
@@ -58,9 +59,9 @@ TEST(Schedule, AnAnswerThatWillNotLastIsAskedForAgain) {
   World world;
   world.ready();
   // Wind read now lasts 30 min. The show is in 34 min: it expires 4 min before.
-  set_show(world, 34 * kMinute_ms - 3'000);
+  set_show(world, 34 * kMinute_ms - 3'000, 120);
   world.answer(kBo, "edge", "nobody");
-  const Schedule plan = schedule(world.fold, world.now, 120);
+  const Schedule plan = schedule(world.fold, world.now);
   EXPECT_TRUE(plan.feasible) << plan.say;
   EXPECT_THAT(slot(plan, "wind").say,
               HasSubstr("as planned, wind expires 4 min before the show: answer it again between "

@@ -126,8 +126,30 @@ TEST(Clocks, AfterARestartTheLastAnswerComesUpAgain) {
   World world;
   world.enrol_all();
   world.answer(kCy, "angles", "away");
+  world.now.up_ms = 4'000;
   world.write("resumed", Body::object());
   EXPECT_EQ(world.item("angles").why, "comes up again after the restart");
+}
+
+TEST(Clocks, AProgramStartedAnewOnAMachineThatRanOnBreaksNothing) {
+  World world;
+  world.released();
+  world.pass(kMinute_ms);
+  world.write("resumed", {{"clock", "same"}});
+  EXPECT_EQ(world.state().release.word, ReleaseWord::stands);
+  EXPECT_EQ(world.standing("edge"), "holds");
+  EXPECT_EQ(to_json(world.state()).dump(), world.replayed());
+}
+
+TEST(Clocks, ARebootBringsAReleaseDownWhateverTheEntrySays) {
+  World world;
+  world.released();
+  world.now.at_ms += kMinute_ms;
+  world.now.up_ms = 4'000;
+  world.write("resumed", {{"clock", "same"}});
+  EXPECT_EQ(world.state().release.word, ReleaseWord::fallen);
+  EXPECT_THAT(world.state().release.why, HasSubstr("the machine was started anew"));
+  EXPECT_EQ(to_json(world.state()).dump(), world.replayed());
 }
 
 TEST(Show, MovingItBreaksWhatRestsOnIt) {

@@ -57,14 +57,39 @@ TEST(Desk, NobodySignsForAnother) {
   EXPECT_TRUE(evening.desk->state().hold.has_value());
 }
 
-TEST(Desk, TheSameStateAfterReopeningButForWhatARestartBreaks) {
+TEST(Desk, ReopenedOnAMachineThatRanOnNothingIsLost) {
   Evening evening;
   evening.ready();
   evening.release();
   evening.clock.pass(1'000);
   evening.reopen();
+  EXPECT_EQ(evening.desk->state().word, "released");
+  EXPECT_EQ(evening.standing("edge"), "holds");
+}
+
+TEST(Desk, SleepWhileNoProgramRanIsSeenByTheNext) {
+  Evening evening;
+  evening.ready();
+  evening.slept_ms = 120'000;
+  evening.clock.pass(120'000);
+  evening.reopen();
+  EXPECT_EQ(evening.standing("edge"), "broken");
+  EXPECT_EQ(evening.desk->told(1).front().say, "the machine slept for 2 min");
+  const auto entries = evening.desk->counts().entries;
+  evening.reopen();
+  EXPECT_EQ(evening.desk->counts().entries, entries + 1) << "resumed, and the sleep only once";
+}
+
+TEST(Desk, TheSameStateAfterARebootButForWhatItBreaks) {
+  Evening evening;
+  evening.ready();
+  evening.release();
+  evening.clock.pass(1'000);
+  evening.desk.reset();
+  evening.clock.up = 500;
+  evening.reopen();
   const auto state = evening.desk->state();
-  EXPECT_EQ(state.word, "checking") << "edge is broken by a restart";
+  EXPECT_EQ(state.word, "checking") << "edge is broken by a reboot";
   EXPECT_EQ(evening.standing("loop"), "holds");
   EXPECT_EQ(evening.standing("edge"), "broken");
   EXPECT_EQ(state.keys.at(0).holder, "Mara");
@@ -187,7 +212,8 @@ TEST(Desk, MistakesInTheShowAreSaidBeforeThereIsARecord) {
   show.put({show::Role::checklist, "small.toml", "name = 1\n"});
   const auto refused = Desk::open(scratch.path("x"), show, record::test::station(), clock);
   ASSERT_FALSE(refused.ok());
-  EXPECT_THAT(refused.error().sentence(), AllOf(HasSubstr("the show has mistakes"), HasSubstr("small.toml, line 1")));
+  EXPECT_THAT(refused.error().sentence(),
+              AllOf(HasSubstr("the show has mistakes"), HasSubstr("small.toml, line 1")));
   EXPECT_FALSE(Copy::open(scratch.path("x")).ok());
 }
 
