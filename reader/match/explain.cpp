@@ -5,58 +5,26 @@
 #include <array>
 #include <cmath>
 #include <set>
+#include <utility>
 
+#include "reader/match/hypothesis.h"
 #include "reader/match/partners.h"
+#include "reader/match/rivals.h"
 
 namespace walkdown::match {
 namespace {
 
 constexpr int kRounds = 8;
+constexpr int kRefinings = 3;
 constexpr std::uint32_t kMostRails = 64;  // of a module whose rails are paired with each other
 constexpr double kLarge = 12;             // nats: an exchange that is beyond doubt
 constexpr double kMostly = 0.6;           // of the excess of its slots
-constexpr double kTie = 1e-9;             // equal costs are normal where loads are equal
+constexpr double kTie = 1e-9;
 constexpr double kRivalRoom = 7;  // nats below the best that a rival may lie: a share of 1/1000
 constexpr std::size_t kMostRivals = 64;
-
-// Which of two equally good mistakes is named: modules, rails, reversal, swap, shift; then lowest
-// pin.
-int order(Kind kind) {
-  switch (kind) {
-    case Kind::modules_exchanged:
-      return 0;
-    case Kind::rails_exchanged:
-      return 1;
-    case Kind::reversed:
-      return 2;
-    case Kind::swapped:
-      return 3;
-    default:
-      return 4;
-  }
-}
-
-bool better(const Event& a, const Event& b) {
-  if (std::abs(a.net - b.net) > kTie) return a.net > b.net;
-  if (a.kind != b.kind) return order(a.kind) < order(b.kind);
-  if (a.effects.size() != b.effects.size()) return a.effects.size() < b.effects.size();
-  for (std::size_t i = 0; i < a.effects.size(); ++i) {
-    const Effect& x = a.effects[i];
-    const Effect& y = b.effects[i];
-    if (x.slot != y.slot) return x.slot < y.slot;
-    if (x.source != y.source) return x.source < y.source;
-  }
-  return a.by < b.by;
-}
-
-struct Before {
-  std::uint32_t slot, spec, source;
-};
-
-struct Taken {
-  Event event;
-  std::vector<Before> before;
-};
+constexpr double kWorthwhile = 0.5;     // of what is saved now, that a restart must save by itself
+constexpr double kWorthwhileOne = 0.8;  // where one mistake saves it: refining has tried the rest
+constexpr std::size_t kMostRegrown = 48;  // rails of one restart
 
 class Explainer {
  public:
@@ -64,19 +32,25 @@ class Explainer {
       : field_(field),
         mixture_(mixture),
         prices_(field, rates),
-        state_(field, mixture),
+        held_(field, mixture),
+        state_(held_.state()),
         search_(field, mixture, state_, prices_),
-        used_(field.slots.size(), 0),
-        dirty_(field.rails.size(), true) {}
+        rivals_(field, state_, search_),
+        dirty_(field.rails.size(), 1),
+        touched_(field.slots.size(), 0) {}
 
   Explanation make() {
     large();
-    std::fill(dirty_.begin(), dirty_.end(), true);
-    for (int round = 0; round < kRounds && grow(); ++round) {
+    std::fill(dirty_.begin(), dirty_.end(), 1);
+    for (int round = 0; round < kRounds && grow(round == 0); ++round) {
     }
-    refine();
+    for (int pass = 0; pass < kRefinings && refine(); ++pass) {
+    }
+    restarts();
     std::vector<Explained> mistakes;
-    for (std::size_t i = 0; i < taken_.size(); ++i) mistakes.push_back(weigh(i));
+    for (std::size_t i = 0; i < held_.size(); ++i) {
+      if (held_.held(i)) mistakes.push_back(weigh(i));
+    }
     std::stable_sort(mistakes.begin(), mistakes.end(), [](const Explained& a, const Explained& b) {
       return a.event.effects.front().slot < b.event.effects.front().slot;
     });
@@ -90,50 +64,58 @@ class Explainer {
     search_.keep(kLarge);
     Events candidates = pairs(false);
     for (std::uint32_t r = 0; r < field_.rails.size(); ++r) search_.reversed(r, candidates);
-    candidates.erase(std::remove_if(candidates.begin(), candidates.end(),
-                                    [&](const Event& event) {
-                                      double wrong = 0;
-                                      for (const Effect& e : event.effects) {
-                                        wrong += state_.excess[e.slot];
-                                      }
-                                      return event.net < kMostly * wrong;
-                                    }),
-                     candidates.end());
-    accept(std::move(candidates), kLarge);
+    const auto doubtful = [&](const Event& event) {
+      double wrong = 0;
+      for (const Effect& e : event.effects) wrong += state_.excess[e.slot];
+      return event.net < kMostly * wrong;
+    };
+    const auto middle = std::stable_partition(candidates.begin(), candidates.end(),
+                                              [&](const Event& e) { return !doubtful(e); });
+    std::move(middle, candidates.end(), std::back_inserter(losers_));
+    candidates.erase(middle, candidates.end());
+    accept(std::move(candidates), kLarge, true);
   }
 
   // One round: all candidates of the dirty rails, the best of those that do not touch.
-  bool grow() {
+  bool grow(bool first) {
     search_.keep(0);
     Events candidates = pairs(true);
     for (std::uint32_t r = 0; r < field_.rails.size(); ++r) {
-      if (!dirty_[r]) continue;
-      search_.rail(r, candidates);
-      const Rail& rail = field_.rails[r];
-      for (std::uint32_t i = rail.first; i < rail.first + rail.size; ++i) {
-        if (state_.excess[i] > kBad) search_.swaps(i, candidates);
-      }
+      if (dirty_[r] != 0) inside(r, candidates);
     }
-    return accept(std::move(candidates), kTie);
+    return accept(std::move(candidates), kTie, first);
   }
 
-  bool accept(Events candidates, double least) {
+  void inside(std::uint32_t r, Events& out) {
+    search_.rail(r, out);
+    const Rail& rail = field_.rails[r];
+    for (std::uint32_t i = rail.first; i < rail.first + rail.size; ++i) {
+      if (state_.excess[i] > kBad) search_.swaps(i, out);
+    }
+  }
+
+  bool accept(Events candidates, double least, bool remember) {
     std::sort(candidates.begin(), candidates.end(), better);
-    std::fill(dirty_.begin(), dirty_.end(), false);
-    std::vector<bool> touched(field_.slots.size(), false);
+    std::fill(dirty_.begin(), dirty_.end(), 0);
+    std::vector<std::uint32_t> taken_slots;
     bool any = false;
     for (Event& event : candidates) {
       if (event.net <= least) break;
       const bool clash = std::any_of(event.effects.begin(), event.effects.end(),
-                                     [&](const Effect& e) { return touched[e.slot]; });
-      for (const Effect& e : event.effects) {
-        touched[e.slot] = touched[e.slot] || !clash;
-        dirty_[field_.rail_of[e.slot]] = true;
+                                     [&](const Effect& e) { return touched_[e.slot] != 0; });
+      for (const Effect& e : event.effects) dirty_[field_.rail_of[e.slot]] = 1;
+      if (clash) {
+        if (remember && event.kind != Kind::swapped) losers_.push_back(std::move(event));
+        continue;
       }
-      if (clash) continue;
-      take(std::move(event));
+      for (const Effect& e : event.effects) {
+        touched_[e.slot] = 1;
+        taken_slots.push_back(e.slot);
+      }
+      held_.take(std::move(event));
       any = true;
     }
+    for (const std::uint32_t slot : taken_slots) touched_[slot] = 0;
     return any;
   }
 
@@ -141,180 +123,140 @@ class Explainer {
   Events pairs(bool far_swaps) {
     Events out;
     for (const Module& module : field_.modules) {
-      for (std::uint32_t r = module.first; r < module.first + module.rails; ++r) {
-        for (std::uint32_t q = r + 1; q < module.first + std::min(module.rails, kMostRails); ++q) {
-          if (dirty_[r] || dirty_[q]) search_.rail_pair(r, q, out);
+      const std::uint32_t end = module.first + std::min(module.rails, kMostRails);
+      for (std::uint32_t r = module.first; r < end; ++r) {
+        for (std::uint32_t q = r + 1; q < end; ++q) {
+          if (dirty_[r] != 0 || dirty_[q] != 0) search_.rail_pair(r, q, out);
         }
       }
     }
-    const Partners partners = find_partners(field_, mixture_, state_);
-    for (const auto& [a, b] : partners.rails) {
-      if (dirty_[a] || dirty_[b]) search_.rail_pair(a, b, out);
-    }
+    const Partners partners = find_partners(field_, mixture_, state_, dirty_);
+    for (const auto& [a, b] : partners.rails) search_.rail_pair(a, b, out);
     for (const auto& [a, b] : partners.modules) search_.module_pair(a, b, out);
     if (!far_swaps) return out;
     for (const auto& [a, b] : partners.slots) search_.swap(a, b, out);
     return out;
   }
 
-  void take(Event event) {
-    Taken taken;
-    std::vector<std::pair<std::uint32_t, std::uint32_t>> next;
-    for (const Effect& e : event.effects) {
-      taken.before.push_back({e.slot, state_.on[e.slot], state_.from[e.slot]});
-      const bool bare = e.source == kNowhere;
-      next.emplace_back(bare ? kNothing : state_.on[e.source],
-                        bare ? kNowhere : state_.from[e.source]);
-      ++used_[e.slot];
-    }
-    for (std::size_t i = 0; i < next.size(); ++i) {
-      state_.set(field_, mixture_, event.effects[i].slot, next[i].first, next[i].second);
-    }
-    taken.event = std::move(event);
-    taken_.push_back(std::move(taken));
-  }
-
-  // Only a mistake whose slots no other has touched can be lifted out on its own.
-  [[nodiscard]] bool alone(const Taken& taken) const {
-    return std::all_of(taken.event.effects.begin(), taken.event.effects.end(),
-                       [&](const Effect& e) { return used_[e.slot] == 1; });
-  }
-
-  void lift(std::size_t i) {
-    for (const Before& b : taken_[i].before) {
-      state_.set(field_, mixture_, b.slot, b.spec, b.source);
-      --used_[b.slot];
-    }
-  }
-
   // Greedy takes the largest first; look once more at each with the others in place.
-  void refine() {
-    for (std::size_t i = 0; i < taken_.size();) {
-      if (!alone(taken_[i])) {
-        ++i;
-        continue;
-      }
-      lift(i);
-      Event best = taken_[i].event;
+  bool refine() {
+    bool any = false;
+    for (std::size_t i = 0; i < held_.size(); ++i) {
+      if (!held_.held(i) || !held_.alone(i)) continue;
+      held_.lift(i);
+      Event best = held_.event(i);
       best.net = search_.net(best);
-      for (Event& rival : around(best, best.net)) {
-        if (rival.net > best.net + kTie && free_of_others(rival)) best = std::move(rival);
+      bool other = false;
+      for (Event& rival : rivals_.around(best, std::max(best.net, kTie))) {
+        if (rival.net <= best.net + kTie || !held_.untouched(rival)) continue;
+        best = std::move(rival);
+        other = true;
       }
-      taken_.erase(taken_.begin() + static_cast<std::ptrdiff_t>(i));
+      any = any || other || best.net <= kTie;
       if (best.net <= kTie) continue;
-      take(std::move(best));
-      std::rotate(taken_.begin() + static_cast<std::ptrdiff_t>(i), taken_.end() - 1, taken_.end());
-      ++i;
+      if (other)
+        held_.put_instead(i, std::move(best));
+      else
+        held_.put_back(i);
+    }
+    return any;
+  }
+
+  // A mistake that lost its place to several smaller ones, each of which saves more for its size,
+  // may still be the better start: tried again from the plan.
+  void restarts() {
+    std::sort(losers_.begin(), losers_.end(), better);
+    std::set<std::array<std::uint32_t, 4>> tried;  // the best of each kind on the same rails
+    for (const Event& start : losers_) {
+      const std::array<std::uint32_t, 4> key = {
+          field_.rail_of[start.effects.front().slot], field_.rail_of[start.effects.back().slot],
+          static_cast<std::uint32_t>(start.kind), static_cast<std::uint32_t>(start.by)};
+      if (tried.insert(key).second) restart(start);
     }
   }
 
-  [[nodiscard]] bool free_of_others(const Event& event) const {
-    return std::all_of(event.effects.begin(), event.effects.end(),
-                       [&](const Effect& e) { return used_[e.slot] == 0; });
+  void restart(const Event& start) {
+    std::vector<std::uint32_t> rails;
+    for (const Effect& e : start.effects) rails.push_back(field_.rail_of[e.slot]);
+    std::sort(rails.begin(), rails.end());
+    rails.erase(std::unique(rails.begin(), rails.end()), rails.end());
+    const std::vector<std::size_t> old = held_.closed(rails, kMostRegrown);
+    if (rails.empty() || old.empty() || part_of_one(start, old)) return;
+    double saved = 0;
+    for (const std::size_t i : old) saved += held_.event(i).net;
+    if (start.net < saved * (old.size() == 1 ? kWorthwhileOne : kWorthwhile)) return;
+    const double before = held_.cost(rails) + prices_of(old);
+    held_.lift_all(old);
+    Event event = start;
+    event.net = search_.net(event);
+    const std::size_t from = held_.size();
+    held_.take(std::move(event));
+    regrow(rails);
+    std::vector<std::size_t> fresh;
+    for (std::size_t i = from; i < held_.size(); ++i) fresh.push_back(i);
+    if (held_.cost(rails) + prices_of(fresh) < before - kTie) return;
+    std::reverse(fresh.begin(), fresh.end());
+    held_.lift_all(fresh);
+    held_.put_all_back(old);
   }
 
-  // All candidates that touch a slot of `event` and are not worse than `floor`, in the present
-  // state, from which the event has been lifted.
-  Events around(const Event& event, double floor) {
-    Events found;
-    search_.keep(floor);
-    std::set<std::uint32_t> rails;
-    std::set<std::uint32_t> modules;
-    for (const Effect& e : event.effects) {
-      rails.insert(field_.rail_of[e.slot]);
-      modules.insert(field_.module_of[field_.rail_of[e.slot]]);
-    }
-    for (const std::uint32_t r : rails) {
-      search_.rail(r, found);
-      const Module& module = field_.modules[field_.module_of[r]];
-      for (std::uint32_t q = module.first; q < module.first + module.rails; ++q) {
-        if (q > r || (q < r && !rails.contains(q))) {
-          search_.rail_pair(std::min(r, q), std::max(r, q), found);
+  [[nodiscard]] double prices_of(const std::vector<std::size_t>& events) const {
+    double sum = 0;
+    for (const std::size_t i : events) sum += held_.event(i).price;
+    return sum;
+  }
+
+  // The same mistake over fewer pins than one that is held.
+  [[nodiscard]] bool part_of_one(const Event& start, const std::vector<std::size_t>& old) const {
+    return std::any_of(old.begin(), old.end(), [&](std::size_t i) {
+      const Event& event = held_.event(i);
+      if (event.kind != start.kind || event.by != start.by) return false;
+      return std::includes(event.effects.begin(), event.effects.end(), start.effects.begin(),
+                           start.effects.end(),
+                           [](const Effect& a, const Effect& b) { return a.slot < b.slot; });
+    });
+  }
+
+  void regrow(const std::vector<std::uint32_t>& rails) {
+    search_.keep(kTie);
+    for (int round = 0; round < kRounds; ++round) {
+      Events found;
+      for (const std::uint32_t r : rails) {
+        inside(r, found);
+        for (const std::uint32_t q : rails) {
+          if (q > r) search_.rail_pair(r, q, found);
         }
       }
+      std::erase_if(found, [&](const Event& event) {
+        return !std::all_of(event.effects.begin(), event.effects.end(), [&](const Effect& e) {
+          return std::binary_search(rails.begin(), rails.end(), field_.rail_of[e.slot]);
+        });
+      });
+      if (!accept(std::move(found), kTie, false)) return;
     }
-    across(rails, modules, found);
-    if (event.effects.size() <= 6) {
-      for (const Effect& e : event.effects) {
-        if (state_.excess[e.slot] > kBad) search_.swaps(e.slot, found);
-      }
-    }
-    found.erase(std::remove_if(found.begin(), found.end(),
-                               [&](const Event& other) { return !meets(event, other); }),
-                found.end());
-    std::sort(found.begin(), found.end(), better);
-    return found;
-  }
-
-  void across(const std::set<std::uint32_t>& rails, const std::set<std::uint32_t>& modules,
-              Events& found) {
-    if (modules.size() != 2) return;
-    const std::uint32_t a = *modules.begin();
-    const std::uint32_t b = *modules.rbegin();
-    search_.module_pair(a, b, found);
-    if (rails.size() == 2) search_.rail_pair(*rails.begin(), *rails.rbegin(), found);
-  }
-
-  [[nodiscard]] bool changes(const Effect& e) const {
-    const std::uint32_t next = e.source == kNowhere ? kNothing : state_.on[e.source];
-    return next != state_.on[e.slot];
-  }
-
-  // They explain the same readings: some slot is changed electrically by both.
-  [[nodiscard]] bool meets(const Event& a, const Event& b) const {
-    auto x = a.effects.begin();
-    auto y = b.effects.begin();
-    while (x != a.effects.end() && y != b.effects.end()) {
-      if (x->slot < y->slot)
-        ++x;
-      else if (y->slot < x->slot)
-        ++y;
-      else if (changes(*x) && changes(*y))
-        return true;
-      else
-        ++x, ++y;
-    }
-    return false;
-  }
-
-  // slot -> spec it would have, where that is another one: what the readings can see of an event.
-  [[nodiscard]] std::vector<std::pair<std::uint32_t, std::uint32_t>> seen_of(const Event& a) const {
-    std::vector<std::pair<std::uint32_t, std::uint32_t>> out;
-    for (const Effect& e : a.effects) {
-      if (changes(e))
-        out.emplace_back(e.slot, e.source == kNowhere ? kNothing : state_.on[e.source]);
-    }
-    return out;
-  }
-
-  static bool same_event(const Event& a, const Event& b) {
-    return a.kind == b.kind && a.effects == b.effects;
   }
 
   Explained weigh(std::size_t i) {
     Explained out;
-    out.event = taken_[i].event;
-    if (!alone(taken_[i])) {
+    out.event = held_.event(i);
+    if (!held_.alone(i)) {
       out.confidence = 1 / (1 + std::exp(-out.event.net));
       return out;
     }
-    lift(i);
+    held_.lift(i);
     out.event.net = search_.net(out.event);
-    const auto seen = seen_of(out.event);
+    const auto seen = rivals_.seen_of(out.event);
     double sum = 1 + std::exp(out.event.net);
-    Events others = around(out.event, out.event.net - kRivalRoom);
+    Events others = rivals_.around(out.event, out.event.net - kRivalRoom);
     for (std::size_t k = 0; k < others.size() && k < kMostRivals; ++k) {
       Event& other = others[k];
-      if (same_event(other, out.event) || duplicate(out, other)) continue;
+      if (duplicate(out, other)) continue;
       sum += std::exp(other.net);
-      (seen_of(other) == seen ? out.same : out.rivals).push_back(std::move(other));
+      (rivals_.seen_of(other) == seen ? out.same : out.rivals).push_back(std::move(other));
     }
     out.confidence = std::exp(out.event.net) / sum;
     for (const Event& rival : out.rivals) out.shares.push_back(std::exp(rival.net) / sum);
-    const Event event = taken_[i].event;
-    taken_.erase(taken_.begin() + static_cast<std::ptrdiff_t>(i));
-    take(event);
-    std::rotate(taken_.begin() + static_cast<std::ptrdiff_t>(i), taken_.end() - 1, taken_.end());
+    held_.put_back(i);
     return out;
   }
 
@@ -328,11 +270,13 @@ class Explainer {
   const Field& field_;
   const Mixture& mixture_;
   Prices prices_;
-  State state_;
+  Hypothesis held_;
+  State& state_;
   Search search_;
-  std::vector<std::uint16_t> used_;  // how many mistakes have touched a slot
-  std::vector<bool> dirty_;
-  std::vector<Taken> taken_;
+  Rivals rivals_;
+  std::vector<char> dirty_;    // rails to look at in the next round
+  std::vector<char> touched_;  // slots taken in this one
+  Events losers_;              // of the first round: clashed with what was taken
 };
 
 }  // namespace

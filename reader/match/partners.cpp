@@ -35,14 +35,20 @@ std::uint64_t pack(std::uint64_t place, std::int32_t shown, std::int32_t planned
 
 class Finder {
  public:
-  Finder(const Field& field, const Mixture& mixture, const State& state)
-      : field_(field), mixture_(mixture), state_(state) {}
+  Finder(const Field& field, const Mixture& mixture, const State& state,
+         const std::vector<char>& dirty)
+      : field_(field), mixture_(mixture), state_(state), dirty_(dirty) {}
 
   Partners find() {
-    for (std::uint32_t i = 0; i < field_.slots.size(); ++i) {
-      if (state_.excess[i] > kBad) bad_.push_back(i);
+    for (std::uint32_t r = 0; r < field_.rails.size(); ++r) {
+      if (dirty_[r] == 0) continue;
+      const Rail& rail = field_.rails[r];
+      for (std::uint32_t i = rail.first; i < rail.first + rail.size; ++i) {
+        if (state_.excess[i] > kBad) bad_.push_back(i);
+      }
     }
     Partners out;
+    if (bad_.empty()) return out;
     // By pin number alone: rails. By rail and pin: modules. Without a place: far swaps.
     match([&](std::uint32_t i) -> std::uint64_t { return field_.slots[i].pin.pin; },
           [&](std::uint32_t a, std::uint32_t b) {
@@ -191,6 +197,7 @@ class Finder {
   const Field& field_;
   const Mixture& mixture_;
   const State& state_;
+  const std::vector<char>& dirty_;
   std::vector<std::uint32_t> bad_;
   std::vector<Mark> marks_;
   std::vector<std::uint32_t> bad_rails_, bad_modules_;  // bad slots of each
@@ -198,8 +205,9 @@ class Finder {
 
 }  // namespace
 
-Partners find_partners(const Field& field, const Mixture& mixture, const State& state) {
-  return Finder(field, mixture, state).find();
+Partners find_partners(const Field& field, const Mixture& mixture, const State& state,
+                       const std::vector<char>& dirty) {
+  return Finder(field, mixture, state, dirty).find();
 }
 
 }  // namespace walkdown::match

@@ -21,8 +21,9 @@ struct Partners {
 
 // Hashes every bad slot by (what it reads, what was planned there), in cells of 0.4 ohm, and looks
 // for its mirror image: linear in the bad slots. A cell with very many equal slots is cut short:
-// where m partners are as good as each other, naming one would be a guess.
-[[nodiscard]] Partners find_partners(const Field& field, const Mixture& mixture,
-                                     const State& state);
+// where m partners are as good as each other, naming one would be a guess. Only slots of `dirty`
+// rails are looked at.
+[[nodiscard]] Partners find_partners(const Field& field, const Mixture& mixture, const State& state,
+                                     const std::vector<char>& dirty);
 
 }  // namespace walkdown::match

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <numbers>
 
 #include "reader/match/search.h"
 
@@ -13,28 +14,27 @@ double nats(double probability) { return -std::log(std::max(probability, 1e-30))
 
 }  // namespace
 
-Prices::Prices(const Field& field, const MoveRates& rates) : field_(field), rates_(rates) {}
+Prices::Prices(const Field& field, const MoveRates& rates) : field_(field), rates_(rates) {
+  neighbour_ = nats(rates.swap * rates.swap_neighbour / 2);
+  const double all = static_cast<double>(field.slots.size());
+  elsewhere_ = nats(rates.swap * rates.swap_elsewhere / std::max(1.0, all));
+  for (const Rail& rail : field.rails) {
+    rail_.push_back(nats(rates.swap * rates.swap_rail / std::max(1.0, rail.size - 1.0)));
+  }
+  for (const Module& module : field.modules) {
+    module_.push_back(nats(rates.swap * rates.swap_module / std::max(1.0, module.slots - 1.0)));
+  }
+}
 
 // Both planned ends can have started it; a free pin starts nothing.
 double Prices::swap(std::uint32_t a, std::uint32_t b) const {
   const std::uint32_t ra = field_.rail_of[a];
   const std::uint32_t rb = field_.rail_of[b];
-  const Module& module = field_.modules[field_.module_of[ra]];
-  double share = rates_.swap_elsewhere;
-  double others = static_cast<double>(field_.slots.size());
-  if (ra == rb && (a + 1 == b || b + 1 == a)) {
-    share = rates_.swap_neighbour;
-    others = 2;
-  } else if (ra == rb) {
-    share = rates_.swap_rail;
-    others = std::max(1.0, field_.rails[ra].size - 1.0);
-  } else if (field_.module_of[ra] == field_.module_of[rb]) {
-    share = rates_.swap_module;
-    others = std::max(1.0, module.slots - 1.0);
-  }
-  const int ends =
-      (field_.slots[a].spec != kNothing ? 1 : 0) + (field_.slots[b].spec != kNothing ? 1 : 0);
-  return nats(rates_.swap * share / others * std::max(ends, 1));
+  const bool both = field_.slots[a].spec != kNothing && field_.slots[b].spec != kNothing;
+  const double twice = both ? std::numbers::ln2 : 0;
+  if (ra == rb) return (a + 1 == b || b + 1 == a ? neighbour_ : rail_[ra]) - twice;
+  const std::uint32_t module = field_.module_of[ra];
+  return (module == field_.module_of[rb] ? module_[module] : elsewhere_) - twice;
 }
 
 double Prices::step(int by) const {

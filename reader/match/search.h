@@ -33,6 +33,8 @@ class Prices {
 
   const Field& field_;
   MoveRates rates_;
+  double neighbour_ = 0, elsewhere_ = 0;
+  std::vector<double> rail_, module_;  // of a swap within each
 };
 
 class Search {

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "reader/match/rivals.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace walkdown::match {
+namespace {
+
+constexpr double kTie = 1e-9;         // equal costs are normal where loads are equal
+constexpr std::size_t kFewSlots = 6;  // of an event that swaps could stand for
+
+int order(Kind kind) {
+  switch (kind) {
+    case Kind::modules_exchanged:
+      return 0;
+    case Kind::rails_exchanged:
+      return 1;
+    case Kind::reversed:
+      return 2;
+    case Kind::swapped:
+      return 3;
+    default:
+      return 4;
+  }
+}
+
+void unique(std::vector<std::uint32_t>& values) {
+  std::sort(values.begin(), values.end());
+  values.erase(std::unique(values.begin(), values.end()), values.end());
+}
+
+}  // namespace
+
+bool better(const Event& a, const Event& b) {
+  if (std::abs(a.net - b.net) > kTie) return a.net > b.net;
+  if (a.kind != b.kind) return order(a.kind) < order(b.kind);
+  if (a.effects.size() != b.effects.size()) return a.effects.size() < b.effects.size();
+  for (std::size_t i = 0; i < a.effects.size(); ++i) {
+    const Effect& x = a.effects[i];
+    const Effect& y = b.effects[i];
+    if (x.slot != y.slot) return x.slot < y.slot;
+    if (x.source != y.source) return x.source < y.source;
+  }
+  return a.by < b.by;
+}
+
+Events Rivals::around(const Event& event, double floor) {
+  Events found;
+  search_.keep(floor);
+  std::vector<std::uint32_t> rails;
+  std::vector<std::uint32_t> modules;
+  for (const Effect& e : event.effects) rails.push_back(field_.rail_of[e.slot]);
+  unique(rails);
+  for (const std::uint32_t r : rails) modules.push_back(field_.module_of[r]);
+  unique(modules);
+  for (const std::uint32_t r : rails) {
+    search_.rail(r, found);
+    const Module& module = field_.modules[field_.module_of[r]];
+    for (std::uint32_t q = module.first; q < module.first + module.rails; ++q) {
+      const bool later = q < r && std::binary_search(rails.begin(), rails.end(), q);
+      if (q != r && !later) search_.rail_pair(std::min(r, q), std::max(r, q), found);
+    }
+  }
+  across(rails, modules, found);
+  if (event.effects.size() <= kFewSlots) {
+    for (const Effect& e : event.effects) {
+      if (state_.excess[e.slot] > kBad) search_.swaps(e.slot, found);
+    }
+  }
+  std::erase_if(found, [&](const Event& other) { return !meets(event, other); });
+  std::sort(found.begin(), found.end(), better);
+  return found;
+}
+
+void Rivals::across(const std::vector<std::uint32_t>& rails,
+                    const std::vector<std::uint32_t>& modules, Events& found) {
+  if (modules.size() != 2) return;
+  search_.module_pair(modules[0], modules[1], found);
+  if (rails.size() == 2) search_.rail_pair(rails[0], rails[1], found);
+}
+
+bool Rivals::changes(const Effect& e) const {
+  const std::uint32_t next = e.source == kNowhere ? kNothing : state_.on[e.source];
+  return next != state_.on[e.slot];
+}
+
+bool Rivals::meets(const Event& a, const Event& b) const {
+  auto x = a.effects.begin();
+  auto y = b.effects.begin();
+  while (x != a.effects.end() && y != b.effects.end()) {
+    if (x->slot < y->slot)
+      ++x;
+    else if (y->slot < x->slot)
+      ++y;
+    else if (changes(*x) && changes(*y))
+      return true;
+    else
+      ++x, ++y;
+  }
+  return false;
+}
+
+std::vector<std::pair<std::uint32_t, std::uint32_t>> Rivals::seen_of(const Event& a) const {
+  std::vector<std::pair<std::uint32_t, std::uint32_t>> out;
+  for (const Effect& e : a.effects) {
+    if (changes(e)) out.emplace_back(e.slot, e.source == kNowhere ? kNothing : state_.on[e.source]);
+  }
+  return out;
+}
+
+}  // namespace walkdown::match
