@@ -6,6 +6,7 @@
 // below `keep`: so the work follows the bad pins, not the square of the field.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <utility>
 #include <vector>
@@ -88,6 +89,12 @@ class Search {
   const State& state_;
   const Prices& prices_;
   double keep_ = -3;
+  struct Known {
+    std::uint64_t pair = ~std::uint64_t{0};  // slot and spec
+    double cost = 0;
+  };
+  static constexpr unsigned kKnownBits = 15;
+  mutable std::vector<Known> known_ = std::vector<Known>(std::size_t{1} << kKnownBits);
 };
 
 // Keeps the slots that really change place, sorts, and fills in the net.

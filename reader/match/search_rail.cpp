@@ -18,6 +18,7 @@ namespace {
 constexpr int kMostShift = 12;
 constexpr double kStrayToo =
     8;  // nats: a shift leaves its first pins bare; one stray may be on them
+constexpr double kUnknown = 1e300;
 constexpr int kMostBlock = 160;  // pins of a wrapped block at most
 
 }  // namespace
@@ -104,22 +105,40 @@ class RailSearch {
     add(std::move(event));
   }
 
-  // What the bad slots could give back at best under a shift by so many: each gets the load that
-  // far away, but for as many as the shift is long. Those end bare in a slide, and take in the
-  // loads of the block's other end in a wrap.
+  // What a shift by so many could give back at best: a run of slots that each get the load so far
+  // away, and at its end as many slots as the shift is long. Those end bare in a slide, and take in
+  // the loads of the block's other end in a wrap.
   struct Bound {
     double slide = 0;
     double wrap = 0;
   };
 
-  // `weighed`: from the readings; else from their bounds, which costs next to nothing.
-  [[nodiscard]] Bound best(int by, bool weighed) {
+  // From bounds of single slots, which cost next to nothing.
+  [[nodiscard]] Bound at_most() {
+    double run = 0;
+    double best = 0;
+    for (int u = size_; u < n_; ++u) {
+      run = std::max(0.0, run + search_.most(slot(flip(u)), spec(flip(u - size_))));
+      best = std::max(best, run);
+    }
+    bares_.clear();
+    heads_.clear();
+    for (const int t : bad_) {
+      const double excess = state_.excess[slot(t)];
+      heads_.push_back(excess);
+      if (field_.slots[slot(t)].seen.open()) bares_.push_back(excess);
+    }
+    const auto ends = static_cast<std::size_t>(size_);
+    return {best + largest(bares_, ends), best > 0.5 ? best + largest(heads_, ends) : 0};
+  }
+
+  // From the readings of the bad slots.
+  [[nodiscard]] Bound weighed(int by) {
     double sum = 0;
     bares_.clear();
     heads_.clear();
     for (const int t : bad_) {
-      const double moved =
-          std::max(0.0, weighed ? gain(t, t - by) : search_.most(slot(t), spec(t - by)));
+      const double moved = std::max(0.0, gain(t, t - by));
       sum += moved;
       const bool open = field_.slots[slot(t)].seen.open();
       bares_.push_back(open ? state_.excess[slot(t)] - moved : 0);
@@ -141,30 +160,30 @@ class RailSearch {
   }
 
   void shifts(int by) {
-    const double price = search_.prices_.slide(rail_.length, by);
-    const double wrap_price = search_.prices_.wrap(rail_.length, by);
-    bool slide = true;
-    bool wrap = true;
-    for (const bool weighed : {false, true}) {
-      const Bound bound = best(by, weighed);
-      slide = slide && bound.slide - price >= search_.keep_;
-      wrap = wrap && bound.wrap - wrap_price >= search_.keep_;
-      if (!slide && !wrap) return;
-    }
     by_ = by;
     dir_ = by > 0 ? 1 : -1;
     size_ = std::abs(by);
+    const double price = search_.prices_.slide(rail_.length, by);
+    const double wrap_price = search_.prices_.wrap(rail_.length, by);
+    Bound bound = at_most();
+    const auto none_left = [&] {
+      return bound.slide - price < search_.keep_ && bound.wrap - wrap_price < search_.keep_;
+    };
+    if (none_left()) return;
+    const Bound closer = weighed(by);
+    bound = {std::min(bound.slide, closer.slide), std::min(bound.wrap, closer.wrap)};
+    if (none_left()) return;
     diagonal();
-    if (slide) slides(price);
-    if (wrap) wraps();
+    if (bound.slide - price >= search_.keep_) slides(price);
+    if (bound.wrap - wrap_price >= search_.keep_) wraps();
   }
 
-  // Nats saved when slot t is left bare; worked out once, and only where a number is.
+  // Nats saved when slot t is left bare; worked out once.
   [[nodiscard]] double bare(int t) {
-    if (bare_gain_.empty()) {
-      for (int i = 0; i < n_; ++i) bare_gain_.push_back(search_.gain(slot(i), kNothing));
-    }
-    return bare_gain_[static_cast<std::size_t>(t)];
+    if (bare_gain_.empty()) bare_gain_.assign(static_cast<std::size_t>(n_), kUnknown);
+    double& known = bare_gain_[static_cast<std::size_t>(t)];
+    if (known == kUnknown) known = search_.gain(slot(t), kNothing);
+    return known;
   }
 
   // Downward shifts are upward ones on the rail seen from its other end: position u is slot
@@ -184,19 +203,20 @@ class RailSearch {
     if (to <= from) return 0;
     return sum_[static_cast<std::size_t>(to)] - sum_[static_cast<std::size_t>(from)];
   }
-  [[nodiscard]] double bared(int from, int to) const {
-    return to <= from ? 0
-                      : bare_[static_cast<std::size_t>(to)] - bare_[static_cast<std::size_t>(from)];
+  // Positions [from, to) left bare; not worked out where it is beyond hope.
+  [[nodiscard]] double bared(int from, int to) {
+    double most = 0;
+    for (int u = from; u < to; ++u) most += search_.most(slot(flip(u)), kNothing);
+    if (most < -kStrayToo) return most;
+    double sum = 0;
+    for (int u = from; u < to; ++u) sum += bare(flip(u));
+    return sum;
   }
 
   [[nodiscard]] bool loaded(int u) const { return spec(flip(u)) != kNothing; }
 
   // Three readings of "until free pins have taken them in"; for a shift by one they are the same.
   void slides(double price) {
-    bare_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
-    for (int u = 0; u < n_; ++u) {
-      bare_[static_cast<std::size_t>(u) + 1] = bare_[static_cast<std::size_t>(u)] + bare(flip(u));
-    }
     for (int lo = 0; lo < n_; ++lo) slides_from(lo, price);
   }
 
@@ -327,7 +347,6 @@ class RailSearch {
   std::vector<double> bares_, heads_;
   int by_ = 1, dir_ = 1, size_ = 1;
   std::vector<double> sum_;
-  std::vector<double> bare_;       // sums along the rail, as seen from the end shifted from
   std::vector<double> bare_gain_;  // by slot
 };
 
