@@ -42,9 +42,11 @@ class Explainer {
   Explanation make() {
     large();
     std::fill(dirty_.begin(), dirty_.end(), 1);
-    for (int round = 0; round < kRounds && grow(round == 0); ++round) {
-    }
-    for (int pass = 0; pass < kRefinings && refine(); ++pass) {
+    bool first = true;
+    for (int pass = 0; pass < kRefinings; ++pass) {
+      for (int round = 0; round < kRounds && grow(first); ++round) first = false;
+      std::fill(dirty_.begin(), dirty_.end(), 0);
+      if (!refine()) break;
     }
     restarts();
     std::vector<Explained> mistakes;
@@ -130,7 +132,7 @@ class Explainer {
         }
       }
     }
-    const Partners partners = find_partners(field_, mixture_, state_, dirty_);
+    const Partners partners = find_partners(field_, mixture_, state_, prices_.far_swap(), dirty_);
     for (const auto& [a, b] : partners.rails) search_.rail_pair(a, b, out);
     for (const auto& [a, b] : partners.modules) search_.module_pair(a, b, out);
     if (!far_swaps) return out;
@@ -138,7 +140,8 @@ class Explainer {
     return out;
   }
 
-  // Greedy takes the largest first; look once more at each with the others in place.
+  // Greedy takes the largest first; look once more at each with the others in place. True where
+  // something changed.
   bool refine() {
     bool any = false;
     for (std::size_t i = 0; i < held_.size(); ++i) {
@@ -152,7 +155,11 @@ class Explainer {
         best = std::move(rival);
         other = true;
       }
-      any = any || other || best.net <= kTie;
+      if (other || best.net <= kTie) {
+        any = true;
+        // Something else may fit here now.
+        for (const Effect& e : held_.event(i).effects) dirty_[field_.rail_of[e.slot]] = 1;
+      }
       if (best.net <= kTie) continue;
       if (other)
         held_.put_instead(i, std::move(best));

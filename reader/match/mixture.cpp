@@ -100,6 +100,7 @@ void Mixture::prepare_levels() {
     reaches_[s] = {static_cast<float>(spec.sound.mean), static_cast<float>(spec.reach)};
     spec.middle = std::max(spec.plateau, 1.2 * std::sqrt(spec.sound.variance())) + 0.1;
     spec.usual = spec.level + (spec.plateau > 0 ? 0.05 : 0.5);
+    least_usual_ = std::min(least_usual_, spec.level);
   }
 }
 

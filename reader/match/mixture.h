@@ -50,6 +50,9 @@ class Mixture {
   // True where repeats differ by more than the tester explains.
   [[nodiscard]] bool unsteady(const Slot& slot) const { return unsteady_[index(slot)] != 0; }
 
+  // Cost of a sound reading of the load that is known most narrowly.
+  [[nodiscard]] double least_usual() const { return least_usual_; }
+
   [[nodiscard]] const SpecTable& table() const { return table_; }
   [[nodiscard]] const Shared& shared() const { return shared_; }
   [[nodiscard]] const Priors& priors() const { return priors_; }
@@ -93,6 +96,7 @@ class Mixture {
   SizeLogs ln_;
   std::span<const Sample> samples_;
   const tester::Model& tester_;
+  double least_usual_ = 0;
   double each_jump_ = 0;         // density of one reading of an intermittent, times its ohms
   std::vector<double> anybody_;  // per bin of kBin ohm, from -1 ohm up
   std::vector<char> plain_, unsteady_;

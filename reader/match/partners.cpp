@@ -11,16 +11,20 @@ namespace {
 
 constexpr double kCell = 0.4;         // ohm
 constexpr std::int32_t kBare = -100;  // the cell of "nothing": over range, or no load planned
-constexpr std::size_t kMostEqual = 24;
+constexpr std::size_t kMostEqual = 200;
 constexpr double kShared = 0.3;  // of the bad slots of the side that has fewer
 constexpr std::uint64_t kMix = 0x9E3779B97F4A7C15U;
 
 struct Mark {
   std::uint64_t key = 0;
+  float excess = 0;
   std::uint32_t slot = 0;
+  bool seeks = true;
 
+  // Within a cell the worst come first.
   friend bool operator<(const Mark& a, const Mark& b) {
-    return a.key != b.key ? a.key < b.key : a.slot < b.slot;
+    if (a.key != b.key) return a.key < b.key;
+    return a.excess != b.excess ? a.excess > b.excess : a.slot < b.slot;
   }
 };
 
@@ -39,47 +43,96 @@ class Finder {
          const std::vector<char>& dirty)
       : field_(field), mixture_(mixture), state_(state), dirty_(dirty) {}
 
-  Partners find() {
-    for (std::uint32_t r = 0; r < field_.rails.size(); ++r) {
-      if (dirty_[r] == 0) continue;
-      const Rail& rail = field_.rails[r];
-      for (std::uint32_t i = rail.first; i < rail.first + rail.size; ++i) {
-        if (state_.excess[i] > kBad) bad_.push_back(i);
-      }
-    }
+  Partners find(double far_swap) {
     Partners out;
+    collect();
     if (bad_.empty()) return out;
-    // By pin number alone: rails. By rail and pin: modules. Without a place: far swaps.
-    match([&](std::uint32_t i) -> std::uint64_t { return field_.slots[i].pin.pin; },
-          [&](std::uint32_t a, std::uint32_t b) {
-            const std::uint32_t ra = field_.rail_of[a];
-            const std::uint32_t rb = field_.rail_of[b];
-            if (field_.module_of[ra] != field_.module_of[rb]) out.rails.emplace_back(ra, rb);
-            if (field_.slots[a].pin.rail != field_.slots[b].pin.rail) return;
-            if (field_.module_of[ra] != field_.module_of[rb]) {
-              out.modules.emplace_back(field_.module_of[ra], field_.module_of[rb]);
-            }
-          });
-    match([](std::uint32_t) { return 0; },
-          [&](std::uint32_t a, std::uint32_t b) {
-            if (field_.module_of[field_.rail_of[a]] != field_.module_of[field_.rail_of[b]]) {
-              out.slots.emplace_back(a, b);
-            }
-          });
-    bad_rails_.assign(field_.rails.size(), 0);
-    bad_modules_.assign(field_.modules.size(), 0);
-    for (const std::uint32_t i : bad_) {
-      ++bad_rails_[field_.rail_of[i]];
-      ++bad_modules_[field_.module_of[field_.rail_of[i]]];
-    }
-    keep_frequent(out.rails, bad_rails_);
-    keep_frequent(out.modules, bad_modules_);
+    rails(out.rails);
+    modules(out.modules);
+    swaps(far_swap, out.slots);
     by_pattern(out);
     for (SlotPairs* pairs : {&out.rails, &out.modules, &out.slots}) unique(*pairs);
     return out;
   }
 
  private:
+  struct Count {
+    std::uint32_t bad = 0;
+    std::uint32_t loads = 0;
+  };
+
+  // A few bad loads among many are faults, each on its own.
+  struct Strong {
+    std::uint32_t least = 0;  // bad slots
+    double share = 0;         // of the loads
+  };
+
+  void collect() {
+    rails_.assign(field_.rails.size(), {});
+    modules_.assign(field_.modules.size(), {});
+    for (std::uint32_t r = 0; r < field_.rails.size(); ++r) {
+      if (dirty_[r] != 0) collect(r);
+      Count& module = modules_[field_.module_of[r]];
+      module.bad += rails_[r].bad;
+      module.loads += rails_[r].loads;
+    }
+  }
+
+  void collect(std::uint32_t r) {
+    const Rail& rail = field_.rails[r];
+    for (std::uint32_t i = rail.first; i < rail.first + rail.size; ++i) {
+      rails_[r].loads += state_.on[i] != kNothing ? 1 : 0;
+      if (state_.excess[i] <= kBad) continue;
+      bad_.push_back(i);
+      ++rails_[r].bad;
+    }
+  }
+
+  void rails(SlotPairs& out) {
+    marks_.clear();
+    for (const std::uint32_t i : bad_) {
+      mark_odd(field_.slots[i].pin.pin, i, rails_[field_.rail_of[i]], {2, 0.3});
+    }
+    match(
+        0, [&](const Mark& mark) { return std::uint64_t{field_.slots[mark.slot].pin.pin}; },
+        [&](std::uint32_t a, std::uint32_t b) {
+          const std::uint32_t ra = field_.rail_of[a];
+          const std::uint32_t rb = field_.rail_of[b];
+          if (field_.module_of[ra] != field_.module_of[rb]) out.emplace_back(ra, rb);
+        });
+    keep_frequent(out, rails_);
+  }
+
+  void modules(SlotPairs& out) {
+    const auto place = [&](std::uint32_t slot) {
+      const plan::PinId pin = field_.slots[slot].pin;
+      return (std::uint64_t{pin.rail} << 16U) | pin.pin;
+    };
+    marks_.clear();
+    for (const std::uint32_t i : bad_) {
+      mark_odd(place(i), i, modules_[field_.module_of[field_.rail_of[i]]], {3, 0.25});
+    }
+    match(
+        0, [&](const Mark& mark) { return place(mark.slot); },
+        [&](std::uint32_t a, std::uint32_t b) {
+          const std::uint32_t ma = field_.module_of[field_.rail_of[a]];
+          const std::uint32_t mb = field_.module_of[field_.rail_of[b]];
+          if (ma != mb) out.emplace_back(ma, mb);
+        });
+    keep_frequent(out, modules_);
+  }
+
+  void swaps(double price, SlotPairs& out) {
+    marks_.clear();
+    for (const std::uint32_t i : bad_) mark(0, i, true);
+    match(
+        price, [](const Mark&) { return std::uint64_t{0}; },
+        [&](std::uint32_t a, std::uint32_t b) {
+          const std::uint32_t ma = field_.module_of[field_.rail_of[a]];
+          if (ma != field_.module_of[field_.rail_of[b]]) out.emplace_back(a, b);
+        });
+  }
+
   static void unique(SlotPairs& pairs) {
     for (auto& [a, b] : pairs) {
       if (a > b) std::swap(a, b);
@@ -90,7 +143,7 @@ class Finder {
 
   // An exchange leaves its mark on most bad slots of both sides; a pair that shares fewer of them
   // met by chance.
-  static void keep_frequent(SlotPairs& pairs, const std::vector<std::uint32_t>& bad) {
+  static void keep_frequent(SlotPairs& pairs, const std::vector<Count>& of) {
     for (auto& [a, b] : pairs) {
       if (a > b) std::swap(a, b);
     }
@@ -99,7 +152,7 @@ class Finder {
     for (std::size_t i = 0; i < pairs.size();) {
       std::size_t end = i;
       while (end < pairs.size() && pairs[end] == pairs[i]) ++end;
-      const std::uint32_t both = std::min(bad[pairs[i].first], bad[pairs[i].second]);
+      const std::uint32_t both = std::min(of[pairs[i].first].bad, of[pairs[i].second].bad);
       if (static_cast<double>(end - i) >= kShared * both) pairs[kept++] = pairs[i];
       i = end;
     }
@@ -117,8 +170,8 @@ class Finder {
       whole.shown = whole.shown * kMix + rails[r].shown;
       whole.planned = whole.planned * kMix + rails[r].planned;
     }
-    mirror(rails, bad_rails_, out.rails);
-    mirror(modules, bad_modules_, out.modules);
+    mirror(rails, rails_, out.rails);
+    mirror(modules, modules_, out.modules);
   }
 
   // What is read and what is planned, one bit a slot, hashed.
@@ -142,10 +195,10 @@ class Finder {
     return out;
   }
 
-  static void mirror(std::vector<Pattern>& all, const std::vector<std::uint32_t>& bad,
-                     SlotPairs& out) {
+  static void mirror(std::vector<Pattern>& all, const std::vector<Count>& of, SlotPairs& out) {
     for (std::uint32_t i = 0; i < all.size(); ++i) all[i].index = i;
-    std::erase_if(all, [&](const Pattern& p) { return bad[p.index] < 2 || p.shown == p.planned; });
+    std::erase_if(all,
+                  [&](const Pattern& p) { return of[p.index].bad < 2 || p.shown == p.planned; });
     std::sort(all.begin(), all.end());
     for (const Pattern& p : all) {
       auto at = std::lower_bound(all.begin(), all.end(), Pattern{p.planned, p.shown, p.index});
@@ -167,30 +220,54 @@ class Finder {
     return spec == kNothing ? kBare : cell(mixture_.table().specs[spec].sound.mean);
   }
 
+  void mark(std::uint64_t place, std::uint32_t i, bool seeks) {
+    const auto excess = static_cast<float>(state_.excess[i]);
+    marks_.push_back({pack(place, shown(i), planned(i)), excess, i, seeks});
+  }
+
+  // Seekers are slots of strong rails, and numbers on free pins, which are rare; an open load may
+  // be what a number on a free pin seeks.
+  void mark_odd(std::uint64_t place, std::uint32_t i, const Count& of, Strong strong) {
+    if (of.bad < 2) return;
+    const bool is_strong = of.bad >= strong.least && of.bad >= strong.share * of.loads;
+    const bool stray = state_.on[i] == kNothing;
+    if (is_strong || stray || field_.slots[i].seen.open()) mark(place, i, is_strong || stray);
+  }
+
+  // Every mark with its mirror images: what shows is planned there, and what is planned shows. The
+  // excess of both pays `price`.
   template <typename Place, typename Found>
-  void match(Place place, Found found) {
-    marks_.clear();
-    for (const std::uint32_t i : bad_) marks_.push_back({pack(place(i), shown(i), planned(i)), i});
+  void match(double price, Place place, Found found) {
     std::sort(marks_.begin(), marks_.end());
-    for (const std::uint32_t i : bad_) {
-      const std::int32_t reads = shown(i);
-      const std::int32_t plan = planned(i);
-      // The mirror image: it shows what is planned here, and has planned what shows here.
+    for (const Mark& held : marks_) {
+      if (!held.seeks || 2 * held.excess < price) continue;
+      const std::int32_t reads = shown(held.slot);
+      const std::int32_t plan = planned(held.slot);
       const std::int32_t around_shown = plan == kBare ? 0 : 1;
       const std::int32_t around_plan = reads == kBare ? 0 : 1;
       for (std::int32_t s = plan - around_shown; s <= plan + around_shown; ++s) {
-        for (std::int32_t p = reads - around_plan; p <= reads + around_plan; ++p) {
-          look(i, pack(place(i), s, p), found);
-        }
+        // Cells next to each other in what is planned lie next to each other in order.
+        const std::uint64_t from = pack(place(held), s, reads - around_plan);
+        look(held, from, from + 2 * static_cast<std::uint64_t>(around_plan), price, found);
       }
     }
   }
 
   template <typename Found>
-  void look(std::uint32_t i, std::uint64_t key, Found& found) {
-    auto at = std::lower_bound(marks_.begin(), marks_.end(), Mark{key, i + 1});
-    for (std::size_t n = 0; at != marks_.end() && at->key == key && n < kMostEqual; ++at, ++n) {
-      found(i, at->slot);
+  void look(const Mark& held, std::uint64_t from, std::uint64_t to, double price, Found& found) {
+    const auto rest = static_cast<float>(price) - held.excess;
+    auto at = std::lower_bound(marks_.begin(), marks_.end(), Mark{from, 1e30F, 0, true});
+    std::size_t n = 0;
+    for (std::uint64_t key = from; at != marks_.end() && at->key <= to; ++at) {
+      if (at->key != key) n = 0;
+      key = at->key;
+      if (at->excess < rest || n >= kMostEqual) continue;
+      // Of two seekers the first finds the pair.
+      if (at->slot == held.slot || (at->seeks && at->slot < held.slot && 2 * at->excess >= price)) {
+        continue;
+      }
+      ++n;
+      found(held.slot, at->slot);
     }
   }
 
@@ -200,14 +277,14 @@ class Finder {
   const std::vector<char>& dirty_;
   std::vector<std::uint32_t> bad_;
   std::vector<Mark> marks_;
-  std::vector<std::uint32_t> bad_rails_, bad_modules_;  // bad slots of each
+  std::vector<Count> rails_, modules_;
 };
 
 }  // namespace
 
 Partners find_partners(const Field& field, const Mixture& mixture, const State& state,
-                       const std::vector<char>& dirty) {
-  return Finder(field, mixture, state, dirty).find();
+                       double far_swap, const std::vector<char>& dirty) {
+  return Finder(field, mixture, state, dirty).find(far_swap);
 }
 
 }  // namespace walkdown::match

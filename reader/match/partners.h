@@ -19,11 +19,12 @@ struct Partners {
   SlotPairs slots;    // of different modules, a < b, sorted
 };
 
-// Hashes every bad slot by (what it reads, what was planned there), in cells of 0.4 ohm, and looks
-// for its mirror image: linear in the bad slots. A cell with very many equal slots is cut short:
-// where m partners are as good as each other, naming one would be a guess. Only slots of `dirty`
-// rails are looked at.
+// Hashes bad slots by (what it reads, what was planned there), in cells of 0.4 ohm, and looks for
+// the mirror image: linear in the bad slots. Rails and modules take part when a good share of their
+// loads is bad, or a free pin shows a number; two pins when the excess of both pays `far_swap`. A
+// cell with very many equal slots is cut short: where m partners are as good as each other, naming
+// one would be a guess. Only slots of `dirty` rails are looked at.
 [[nodiscard]] Partners find_partners(const Field& field, const Mixture& mixture, const State& state,
-                                     const std::vector<char>& dirty);
+                                     double far_swap, const std::vector<char>& dirty);
 
 }  // namespace walkdown::match

@@ -37,6 +37,8 @@ double Prices::swap(std::uint32_t a, std::uint32_t b) const {
   return (module == field_.module_of[rb] ? module_[module] : elsewhere_) - twice;
 }
 
+double Prices::far_swap() const { return elsewhere_ - std::numbers::ln2; }
+
 double Prices::step(int by) const {
   const int size = std::abs(by);
   if (size == 1) return rates_.by_one;

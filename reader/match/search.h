@@ -23,6 +23,7 @@ class Prices {
   Prices(const Field& field, const MoveRates& rates);
 
   [[nodiscard]] double swap(std::uint32_t a, std::uint32_t b) const;
+  [[nodiscard]] double far_swap() const;  // the least for two pins of different modules
   [[nodiscard]] double slide(std::uint32_t length, int by) const;
   [[nodiscard]] double wrap(std::uint32_t length, int by) const;
   [[nodiscard]] double reversal() const;

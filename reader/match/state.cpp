@@ -22,10 +22,17 @@ void State::set(const Field& field, const Mixture& mixture, std::uint32_t slot, 
   on[slot] = spec;
   from[slot] = source;
   cost[slot] = mixture.cost(held, spec);
+  excess[slot] = 0;
+  if (held.seen.unread()) return;
   // "Nothing is on it" costs nothing where the pin is open; elsewhere a sound load is the best.
-  const bool free_is_best = spec == kNothing || held.seen.open();
-  const double usual = free_is_best ? 0 : mixture.table().specs[spec].usual;
-  excess[slot] = held.seen.unread() ? 0 : std::max(0.0, cost[slot] - usual);
+  if (held.seen.open()) {
+    excess[slot] = std::max(0.0, cost[slot]);
+    return;
+  }
+  const double usual = spec == kNothing ? 0 : mixture.table().specs[spec].usual;
+  const double here = std::max(0.0, cost[slot] - usual);
+  // Another load may be known more narrowly, and so cost less where it fits.
+  excess[slot] = here > kBad ? std::max(here, cost[slot] - mixture.least_usual()) : here;
 }
 
 }  // namespace walkdown::match
