@@ -17,6 +17,9 @@ void add_match(CLI::App& app, Run& chosen);
 void add_read(CLI::App& app, Run& chosen);
 void add_simulate(CLI::App& app, Run& chosen);
 void add_demo(CLI::App& app, Run& chosen);
+void add_crew(CLI::App& app, Run& chosen);
+void add_show(CLI::App& app, Run& chosen);
+void add_day(CLI::App& app, Run& chosen);
 void add_verify(CLI::App& app, Run& chosen);
 
 }  // namespace walkdown::cli

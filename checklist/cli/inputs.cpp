@@ -39,6 +39,16 @@ void add_temperature(CLI::App& command, InputPaths& paths) {
   command.add_option("--temp", paths.temp_degc, "Temperature of the wire, degrees Celsius");
 }
 
+Done put_temperature(const InputPaths& paths, show::Show& show) {
+  if (!paths.temp_degc) return done();
+  if (!(*paths.temp_degc >= -60 && *paths.temp_degc <= 80)) {
+    return Error{Code::usage, "--temp is no temperature of wire in a field", "",
+                 "give degrees Celsius from -60 to 80"};
+  }
+  show.temp_milli_degc = static_cast<std::int32_t>(std::lround(*paths.temp_degc * 1000));
+  return done();
+}
+
 Result<show::Show> gather(const InputPaths& paths) {
   show::Show show;
   const std::pair<Role, const std::string*> parts[] = {{Role::plan, &paths.plan},
@@ -49,13 +59,7 @@ Result<show::Show> gather(const InputPaths& paths) {
   for (const auto& [role, path] : parts) {
     if (const auto put_in = put(show, role, *path); !put_in) return put_in.error();
   }
-  if (paths.temp_degc) {
-    if (!(*paths.temp_degc >= -60 && *paths.temp_degc <= 80)) {
-      return Error{Code::usage, "--temp is no temperature of wire in a field", "",
-                   "give degrees Celsius from -60 to 80"};
-    }
-    show.temp_milli_degc = static_cast<std::int32_t>(std::lround(*paths.temp_degc * 1000));
-  }
+  if (const auto put_in = put_temperature(paths, show); !put_in) return put_in.error();
   return audit::complete(std::move(show));
 }
 

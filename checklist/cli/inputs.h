@@ -24,6 +24,9 @@ enum class PlanAs { positional, option };
 void add_inputs(CLI::App& command, InputPaths& paths, PlanAs plan_as);
 void add_temperature(CLI::App& command, InputPaths& paths);
 
+// The temperature, where one was given. usage: outside -60..80 degC.
+Done put_temperature(const InputPaths& paths, show::Show& show);
+
 // The files as a show. Errors: io; usage for a temperature outside -60..80 degC.
 Result<show::Show> gather(const InputPaths& paths);
 

@@ -19,7 +19,8 @@ Status run(int argc, char** argv) {
   walkdown::cli::Run chosen;
   for (auto* add :
        {walkdown::cli::add_plan, walkdown::cli::add_match, walkdown::cli::add_read,
-        walkdown::cli::add_simulate, walkdown::cli::add_demo, walkdown::cli::add_verify}) {
+        walkdown::cli::add_simulate, walkdown::cli::add_demo, walkdown::cli::add_crew, walkdown::cli::add_show,
+        walkdown::cli::add_day, walkdown::cli::add_verify}) {
     add(app, chosen);
   }
   try {

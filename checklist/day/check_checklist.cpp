@@ -24,6 +24,8 @@ class Check {
   void choices(std::size_t item);
   void limits(std::size_t item);
   void custody(std::size_t item);
+  void dead_keys(std::size_t item);
+  void lasts(std::size_t item);
   void killers();
 
   const std::vector<Written>& written_;
@@ -153,6 +155,36 @@ void Check::custody(std::size_t index) {
   }
 }
 
+// What an item that nobody answers cannot use would only look as if it protected something.
+void Check::dead_keys(std::size_t index) {
+  const Item& item = checklist_.items[index];
+  if (item.kind == Kind::wind && !item.second.empty()) {
+    say(index, "a wind has no second signature", "take second out; read the wind again instead");
+  }
+  if (item.alike && item.kind != Kind::confirm) {
+    say(index, "alike stands on an item that is not a confirm", "take it out");
+  }
+  if (answered(item.kind) || item.asked() || item.kind == Kind::continuity) return;
+  if (item.broken_by != 0) {
+    say(index,
+        fmt::format("a {} that nobody answers follows from what is: no event breaks it",
+                    word(item.kind)),
+        "take broken_by out, or let somebody answer it (by, choices, good)");
+  }
+  if (item.valid_for_ms) {
+    say(index, fmt::format("a {} that nobody answers does not grow old", word(item.kind)),
+        "take valid_for out, or let somebody answer it (by, choices, good)");
+  }
+}
+
+void Check::lasts(std::size_t index) {
+  const Item& item = checklist_.items[index];
+  if (!checklist_.stages[item.stage].release || !item.valid_for_ms) return;
+  if (*item.valid_for_ms > checklist_.show_length_ms) return;
+  say(index, "it is valid for no longer than the show lasts, so no release could cover the show",
+      "make valid_for longer than show_length");
+}
+
 void Check::killers() {
   const std::size_t last = checklist_.last_release_stage();
   for (std::size_t i = 0; i < checklist_.items.size(); ++i) {
@@ -174,6 +206,8 @@ void Check::run(const toml::table& root) {
     answer(i);
     limits(i);
     custody(i);
+    dead_keys(i);
+    lasts(i);
   }
   killers();
   if (checklist_.stages.empty()) source_.say(root.source(), "there is no stage", "add [[stage]]");

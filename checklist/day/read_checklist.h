@@ -18,7 +18,8 @@ struct ChecklistRead {
 // Besides what the format asks, these are mistakes: a word that says nothing ("ok", "n/a") among
 // the choices; a confirm that nothing could refuse; a limit without a source; needs that run in a
 // circle or forward past a pause; a killer item that is not asked again in the last stage before
-// the release; a role that countersigns but cannot be another person's.
+// the release; broken_by, valid_for or second where nothing could come of them; an answer of the
+// release that is valid for no longer than the show lasts.
 [[nodiscard]] ChecklistRead read_checklist(std::string_view toml, std::string_view file_name);
 
 }  // namespace walkdown::day

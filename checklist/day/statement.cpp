@@ -18,7 +18,7 @@ struct Sentence {
   std::string_view text;
 };
 
-constexpr std::array<Sentence, 15> kSentences = {{
+constexpr std::array<Sentence, 16> kSentences = {{
     {"second", "I looked myself and confirm what another has signed"},
     {"show-time", "the show is at the time given"},
     {"wind", "I read this wind at the field"},
@@ -34,6 +34,7 @@ constexpr std::array<Sentence, 15> kSentences = {{
     {"pause", "this stage is done"},
     {"release", "every item holds and I release the show"},
     {"withdraw", "the release is withdrawn"},
+    {"statement", "what follows is so"},
 }};
 
 std::string plain(const json& value) {

@@ -184,6 +184,9 @@ std::string claim(const day::Checklist& /*list*/, const json& body) {
   return "the field reads: " + counts;
 }
 
+std::string statement(const day::Checklist& /*list*/, const json& body) {
+  return fmt::format("{} states: {}", signer(body), text_in(body, "text"));
+}
 std::string note(const day::Checklist& /*list*/, const json& body) { return text_in(body, "text"); }
 std::string open(const day::Checklist& list, const json& /*body*/) {
   return "the record was opened, with the checklist \"" + list.name + "\"";
@@ -214,7 +217,7 @@ struct Known {
   std::string_view kind;
   Teller tell;
 };
-constexpr std::array<Known, 32> kKnown = {{{"reading", reading},
+constexpr std::array<Known, 33> kKnown = {{{"reading", reading},
                                            {"answer", answer},
                                            {"enrol", enrol},
                                            {"second", second},
@@ -240,6 +243,7 @@ constexpr std::array<Known, 32> kKnown = {{{"reading", reading},
                                            {"rejected", rejected},
                                            {"claim", claim},
                                            {"note", note},
+                                           {"statement", statement},
                                            {"open", open},
                                            {"resumed", resumed},
                                            {"suspended", suspended},

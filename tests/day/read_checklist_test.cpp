@@ -126,6 +126,19 @@ INSTANTIATE_TEST_SUITE_P(
             "no place"},
         Bad{"id = \"b\"\nquestion = \"q\"\nkind = \"headcount\"\nbroken_by = [\"rain\"]",
             "no event"},
+        Bad{"id = \"b\"\nquestion = \"q\"\nkind = \"headcount\"\nbroken_by = [\"hold\"]",
+            "no event breaks it"},
+        Bad{"id = \"b\"\nquestion = \"q\"\nkind = \"zone\"\nvalid_for = \"2h\"\n"
+            "source = \"s\"",
+            "does not grow old"},
+        Bad{"id = \"b\"\nquestion = \"q\"\nkind = \"wind\"\nby = [\"a\"]\n"
+            "second = [\"b\"]\nmean_max_m_per_s = 3\nsource = \"s\"",
+            "no second signature"},
+        Bad{"id = \"b\"\nquestion = \"q\"\nkind = \"text\"\nby = [\"a\"]\nalike = true",
+            "not a confirm"},
+        Bad{"id = \"b\"\nquestion = \"q\"\nkind = \"text\"\nby = [\"a\"]\n"
+            "valid_for = \"0s\"\nsource = \"s\"",
+            "no release could cover the show"},
         Bad{"id = \"b\"\nquestion = \"q\"\nkind = \"headcount\"\nvalidfor = \"3m\"",
             "means nothing"}));
 

@@ -6,7 +6,9 @@
 #include <string>
 
 #include "checklist/day/read_checklist.h"
+#include "checklist/day/schedule.h"
 #include "templates/embedded.h"
+#include "world.h"
 
 namespace walkdown::day {
 namespace {
@@ -50,6 +52,17 @@ TEST_P(Shipped, TheReleaseRestsOnHeadcountCustodyWindAndThunder) {
       return item.kind == kind && checklist.stages[item.stage].release;
     })) << word(kind);
   }
+}
+
+// Whoever begins in time and answers as planned gets a release that covers the show. With no plan
+// and no site: what those items say is another matter than when they are due.
+TEST_P(Shipped, AShowEightHoursAheadCanBeReleased) {
+  World world(read().checklist);
+  world.enrol_all();
+  const std::int64_t show_at_ms = world.now.at_ms + 8 * 60 * kMinute_ms;
+  world.put("show-time", propose_show_time(world.fold, world.now, kAnn, show_at_ms));
+  const Schedule plan = schedule(world.fold, world.now);
+  EXPECT_TRUE(plan.feasible) << plan.say;
 }
 
 INSTANTIATE_TEST_SUITE_P(Templates, Shipped,
