@@ -2,7 +2,9 @@
 #include <fmt/format.h>
 
 #include <memory>
+#include <utility>
 
+#include "checklist/cli/after_text.h"
 #include "checklist/cli/commands.h"
 #include "checklist/cli/files.h"
 #include "checklist/cli/inputs.h"
@@ -16,8 +18,16 @@ namespace {
 struct MatchOptions {
   InputPaths inputs;
   std::string readings;
+  bool after = false;
+  std::string before;  // readings of the last sweep before the show
   bool json = false;
 };
+
+Result<Sweep> sweep_of(const std::string& path, const tester::LineParser& parser) {
+  const auto bytes = read_file(path);
+  if (!bytes) return bytes.error();
+  return read_sweep(*bytes, parser);
+}
 
 void print_text(const Inputs& inputs, const Sweep& sweep, const match::Outcome& outcome,
                 const AlikeGroups& alike) {
@@ -36,25 +46,46 @@ void print_text(const Inputs& inputs, const Sweep& sweep, const match::Outcome& 
   }
 }
 
-Status run(const MatchOptions& options) {
-  const auto inputs = load_inputs(options.inputs);
-  if (!inputs) return Status::not_done;
-  const auto bytes = read_file(options.readings);
-  if (!bytes) return not_done(bytes.error());
-  const auto parser = tester::LineParser::make(inputs->planned.tester);
-  if (!parser) return not_done(parser.error());
-  const Sweep sweep = read_sweep(*bytes, *parser);
-  const plan::Plan& plan = inputs->planned.plan;
+Status run_after(const MatchOptions& options, const Inputs& inputs, const Sweep& now,
+                 const tester::LineParser& parser) {
+  Sweep before;
+  if (!options.before.empty()) {
+    auto read = sweep_of(options.before, parser);
+    if (!read) return not_done(read.error());
+    before = std::move(read).value();
+  }
+  const auto after = match::after_show(inputs.planned.plan, inputs.planned.tester.model,
+                                       before.samples, now.samples);
+  fmt::print("{}", options.json ? after_json(after) : after_text(after));
+  return after.possible_misfires.empty() ? Status::nothing_to_act_on : Status::act;
+}
+
+Status run_match(const MatchOptions& options, const Inputs& inputs, const Sweep& sweep) {
   match::Options how;
-  how.layout_known = inputs->show.find(show::Role::modules) != nullptr;
-  const auto outcome = match::diagnose(plan, inputs->planned.tester.model, sweep.samples, how);
-  const AlikeGroups alike = match::alike(plan);
+  how.layout_known = inputs.show.find(show::Role::modules) != nullptr;
+  const auto outcome =
+      match::diagnose(inputs.planned.plan, inputs.planned.tester.model, sweep.samples, how);
+  const AlikeGroups alike = match::alike(inputs.planned.plan);
   if (options.json) {
     fmt::print("{}", match_json(outcome, alike, sweep.rejected));
   } else {
-    print_text(*inputs, sweep, outcome, alike);
+    print_text(inputs, sweep, outcome, alike);
   }
   return to_act_on(outcome) ? Status::act : Status::nothing_to_act_on;
+}
+
+Status run(const MatchOptions& options) {
+  if (!options.before.empty() && !options.after) {
+    return not_done({Code::usage, "--before is for a sweep after the show", "", "add --after"});
+  }
+  const auto inputs = load_inputs(options.inputs);
+  if (!inputs) return Status::not_done;
+  const auto parser = tester::LineParser::make(inputs->planned.tester);
+  if (!parser) return not_done(parser.error());
+  const auto sweep = sweep_of(options.readings, *parser);
+  if (!sweep) return not_done(sweep.error());
+  return options.after ? run_after(options, *inputs, *sweep, *parser)
+                       : run_match(options, *inputs, *sweep);
 }
 
 }  // namespace
@@ -66,8 +97,13 @@ void add_match(CLI::App& app, Run& chosen) {
   add_temperature(*command, options->inputs);
   command->add_option("READINGS", options->readings, "Tester lines; - for standard input")
       ->required();
+  command->add_flag("--after", options->after,
+                    "READINGS are from after the show: what may not have fired");
+  command->add_option("--before", options->before, "With --after: the last sweep before the show");
   command->add_flag("--json", options->json, "One JSON object instead of text");
-  command->footer("Example: walkdown match show.csv sweep.txt --igniters igniters.toml --temp 14");
+  command->footer(
+      "Example: walkdown match show.csv sweep.txt --igniters igniters.toml --temp 14\n"
+      "After the show: walkdown match show.csv after.txt --after --before sweep.txt");
   command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 

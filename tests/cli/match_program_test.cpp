@@ -75,6 +75,26 @@ TEST(MatchProgram, NoReadingsAtAllIsNothingGood) {
   EXPECT_TRUE(got["findings"].empty());
 }
 
+TEST(MatchProgram, AfterTheShowAnOpenPinProvesNothingAndALoadIsAMisfire) {
+  const Folder folder;
+  const std::string plan = folder.put("plan.csv", kPlan);
+  const std::string before = folder.put("before.txt", kSound);
+  const std::string after =
+      folder.put("after.txt", "M01,R1,P01,OL,ohm\nM01,R1,P02,4.25,ohm\nM01,R1,P03,OL,ohm\n");
+  const auto said = run_walkdown({"match", plan, after, "--after", "--before", before, "--json"});
+  EXPECT_EQ(said.status, 1) << said.err;
+  const json got = json::parse(said.out);
+  EXPECT_EQ(got["pins"][0]["word"], "open");
+  EXPECT_EQ(got["pins"][1]["word"], "did-not-fire");
+  EXPECT_EQ(got["pins"][2]["word"], "open-series");
+  EXPECT_EQ(got["pins"][3]["word"], "unread");
+  EXPECT_EQ(got["possible_misfires"], json({"M01/R1/P02", "M01/R1/P03", "M01/R1/P04"}));
+  const auto text = run_walkdown({"match", plan, after, "--after", "--before", before});
+  EXPECT_THAT(text.out, HasSubstr("waiting time"));
+  EXPECT_EQ(text.out.find("fired"), std::string::npos) << "nothing is ever called fired";
+  EXPECT_EQ(run_walkdown({"match", plan, after, "--before", before}).status, 2);
+}
+
 TEST(MatchProgram, ReadsStandardInput) {
   const Folder folder;
   const auto said = run_walkdown({"match", folder.put("plan.csv", kPlan), "-", "--json"}, kSound);
