@@ -63,6 +63,24 @@ void Intake::take_bare(const tester::BareValue& value, std::string_view raw) {
   }
 }
 
+void Intake::skip() {
+  if (walk_) walk_->skip();
+  recent_.clear();
+}
+
+void Intake::back() {
+  if (walk_) walk_->back();
+  recent_.clear();
+}
+
+void Intake::take_open() {
+  if (!walk_ || recent_.empty()) return;
+  const auto reading = walk_->take_open();
+  if (!reading) return;
+  append(audit::kReading, audit::reading_body(*reading, recent_.back().second, true));
+  recent_.clear();
+}
+
 std::string Intake::line_of(std::int64_t micro_ohm) const {
   const auto found = std::find_if(recent_.begin(), recent_.end(),
                                   [&](const auto& value) { return value.first == micro_ohm; });

@@ -28,6 +28,11 @@ class Intake {
   Done hang_up();
 
   [[nodiscard]] const std::optional<tester::Walk>& walk() const { return walk_; }
+  // What the person says to the walk (walk_mode.h); nothing where there is none.
+  void skip();
+  void back();
+  // The probe is on the pin and the meter reads above range: recorded with the meter's own line.
+  void take_open();
 
  private:
   void take(const tester::Line& line);

@@ -67,10 +67,12 @@ void FieldCanvas::show_all() {
 
 void FieldCanvas::zoom(double times, QPointF around) {
   const QPointF fixed = lens_.to_scene(around);
-  lens_.px = std::clamp(lens_.px * times, std::min(whole_px(), kMost_px), kMost_px);
+  if (!scene_) return;
+  // Out to the whole site, with all that stands around the field.
+  const double least = std::min(width() / scene_->site.width(), height() / scene_->site.height());
+  lens_.px = std::clamp(lens_.px * times, std::min(least, kMost_px), kMost_px);
   lens_.at = fixed - around / lens_.px;
-  whole_ = lens_.px <= whole_px() * 1.0001;
-  if (whole_) show_all();
+  whole_ = false;
   update();
 }
 
@@ -94,7 +96,7 @@ void FieldCanvas::pick_cell(std::size_t cell) {
   keep_in_sight();
   describe();
   update();
-  emit pin_picked(scene_->cells[cell].pin);
+  Q_EMIT pin_picked(scene_->cells[cell].pin);
 }
 
 void FieldCanvas::keep_in_sight() {

@@ -30,7 +30,7 @@ class FieldCanvas : public QWidget {
   [[nodiscard]] const Lens& lens() const { return lens_; }
   [[nodiscard]] QSize minimumSizeHint() const override { return {240, 200}; }
 
- signals:
+ Q_SIGNALS:
   void pin_picked(walkdown::plan::PinId pin);
   void pin_opened(walkdown::plan::PinId pin);
 

@@ -42,7 +42,7 @@ void FieldCanvas::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 void FieldCanvas::mouseDoubleClickEvent(QMouseEvent*) {
-  if (const auto pin = picked()) emit pin_opened(*pin);
+  if (const auto pin = picked()) Q_EMIT pin_opened(*pin);
 }
 
 void FieldCanvas::step(int dx, int dy) {
@@ -107,7 +107,7 @@ void FieldCanvas::keyPressEvent(QKeyEvent* event) {
       return next_fault(moves ? -1 : 1);
     case Qt::Key_Return:
     case Qt::Key_Enter:
-      if (const auto pin = picked()) emit pin_opened(*pin);
+      if (const auto pin = picked()) Q_EMIT pin_opened(*pin);
       return;
     default:
       QWidget::keyPressEvent(event);

@@ -9,7 +9,7 @@ namespace walkdown::gui {
 namespace {
 
 constexpr double kMetresPerDegree = 111'320;  // of latitude, near enough for a drawing
-constexpr double kFilled = 0.25;              // share of the ground under blocks
+constexpr double kFilled = 0.40;              // share of the ground under blocks
 
 }  // namespace
 
@@ -53,7 +53,7 @@ void Ground::draw_outlines(Scene& scene) const {
     for (const auto& ring : shape.rings) {
       Outline outline{shape.role, QString::fromStdString(shape.name), {}, shape.polygon};
       for (const auto& point : ring) outline.line.append(map(point));
-      scene.bounds |= outline.line.boundingRect();
+      scene.site |= outline.line.boundingRect();
       scene.outlines.push_back(std::move(outline));
     }
   }

@@ -11,7 +11,7 @@ namespace walkdown::gui {
 
 class Ground {
  public:
-  // `site` may be null. The scale is chosen so that the blocks of `scene` fill about a quarter of
+  // `site` may be null. The scale is chosen so that the blocks of `scene` fill two fifths of
   // the ground they stand on.
   Ground(const zone::Site* site, const Scene& scene);
 

@@ -66,9 +66,11 @@ Scene make_scene(const plan::Plan& plan, const zone::Site* site) {
   set_out_rest(scene, boxes);
   spread(boxes);
   put_at(scene, boxes);
+  scene.site = scene.bounds;
   ground.draw_outlines(scene);
   scene.cells_per_m = ground.cells_per_m();
   scene.bounds.adjust(-2, -2, 2, 2);
+  scene.site.adjust(-4, -4, 4, 4);
   for (std::size_t i = 0; i < scene.cells.size(); ++i) scene.index.emplace(scene.cells[i].pin, i);
   return scene;
 }

@@ -57,8 +57,9 @@ struct Scene {
   std::vector<ModuleBlock> modules;
   std::vector<Cell> cells;
   std::vector<Outline> outlines;
-  QRectF bounds;                                       // of everything
-  double cells_per_m = 0;                              // of the ground; 0 without a site
+  QRectF bounds;           // of the positions
+  QRectF site;             // of those and of all that stands around them
+  double cells_per_m = 0;  // of the ground; 0 without a site
   std::unordered_map<plan::PinId, std::size_t> index;  // pin -> cell
 
   static constexpr std::size_t npos = static_cast<std::size_t>(-1);

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+// The program walkdown-gui.
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+#include <QApplication>
+#include <clocale>
+#include <cstdio>
+#include <optional>
+#include <string>
+
+#include "checklist/record/clock.h"
+#include "gui/app/demo.h"
+#include "gui/app/opening.h"
+#include "gui/app/window.h"
+
+namespace {
+
+using namespace walkdown;
+
+struct Arguments {
+  std::string record;
+  bool demo = false;
+  std::string folder;  // of the demo
+};
+
+int not_done(const Error& error) {
+  fmt::print(stderr, "{}\n", error.sentence());
+  return 2;
+}
+
+int show(std::unique_ptr<gui::Session> session, gui::Demo* demo) {
+  gui::Window window;
+  window.open(std::move(session), demo);
+  window.show();
+  return QApplication::exec();
+}
+
+int run_demo(const Arguments& arguments, const record::Clock& clock) {
+  auto demo = gui::Demo::make(arguments.folder);
+  if (!demo) return not_done(demo.error());
+  auto desk = (*demo)->open(clock);
+  if (!desk) return not_done(desk.error());
+  fmt::print("The demo's files are in {}\n", (*demo)->files().folder);
+  return show(
+      std::make_unique<gui::Session>(std::move(desk).value(), gui::crew_of((*demo)->places())),
+      demo->get());
+}
+
+int run_record(const Arguments& arguments, const record::Clock& clock) {
+  auto desk = gui::open_record(arguments.record, std::nullopt, {}, clock);
+  if (!desk) return not_done(desk.error());
+  return show(std::make_unique<gui::Session>(std::move(desk).value(), gui::crew_of({})), nullptr);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  CLI::App app{"walkdown-gui: the window over a record of the show day", "walkdown-gui"};
+  Arguments arguments;
+  app.add_option("RECORD", arguments.record, "The record to open and go on with");
+  app.add_flag("--demo", arguments.demo, "The demo show, live, with a simulated tester");
+  app.add_option("--dir", arguments.folder, "Where the demo's files go");
+  app.footer("Example: walkdown-gui --demo");
+  CLI11_PARSE(app, argc, argv);
+  QApplication::setOrganizationName(QStringLiteral("walkdown"));
+  QApplication::setApplicationName(QStringLiteral("walkdown-gui"));
+  const QApplication application(argc, argv);
+  // QApplication takes the person's locale for everything; numbers in files stay as in C.
+  std::setlocale(LC_NUMERIC, "C");
+  const record::SystemClock clock;
+  if (arguments.demo) return run_demo(arguments, clock);
+  if (!arguments.record.empty()) return run_record(arguments, clock);
+  fmt::print(stderr, "Name a record, or --demo; see --help.\n");
+  return 2;
+}

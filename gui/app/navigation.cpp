@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "gui/app/navigation.h"
+
+#include <QPushButton>
+#include <QShortcut>
+#include <QStyle>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "gui/parts/pieces.h"
+
+namespace walkdown::gui {
+
+Navigation::Navigation(QWidget* parent)
+    : QWidget(parent), inner_(new QWidget), names_(new QVBoxLayout), below_(new QVBoxLayout) {
+  auto* layout = new QVBoxLayout(inner_);
+  layout->setContentsMargins(4, 4, 4, 4);
+  layout->addLayout(names_);
+  layout->addStretch();
+  layout->addLayout(below_);
+  auto* outer = new QVBoxLayout(this);
+  outer->setContentsMargins(0, 0, 0, 0);
+  outer->addWidget(scrolled(inner_));
+  buttons_.setExclusive(true);
+  connect(&buttons_, &QButtonGroup::idClicked, this, &Navigation::chosen);
+  setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
+  setAccessibleName(tr("Views"));
+}
+
+void Navigation::add(const QString& name) {
+  const int id = count();
+  QPushButton* made = button(name, [] {});
+  made->setCheckable(true);
+  buttons_.addButton(made, id);
+  names_->addWidget(made);
+  if (id >= 9) return;
+  auto* shortcut = new QShortcut(QKeySequence(QStringLiteral("Ctrl+%1").arg(id + 1)), window());
+  connect(shortcut, &QShortcut::activated, this, [this, id] { choose(id); });
+}
+
+void Navigation::choose(int index) {
+  if (auto* button = buttons_.button(index)) button->setChecked(true);
+  Q_EMIT chosen(index);
+}
+
+QString Navigation::name(int index) const {
+  const auto* button = buttons_.button(index);
+  return button == nullptr ? QString() : button->text();
+}
+
+void Navigation::fit() {
+  int widest = 0;
+  for (const auto* each : inner_->findChildren<QPushButton*>()) {
+    each->ensurePolished();
+    widest = std::max(widest, each->sizeHint().width());
+  }
+  const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+  setFixedWidth(widest + 10 + bar);
+}
+
+void Navigation::add_below(QWidget* widget) { below_->addWidget(widget); }
+
+}  // namespace walkdown::gui

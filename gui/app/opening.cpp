@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "gui/app/opening.h"
+
+#include <unistd.h>
+
+#include <array>
+
+#include "checklist/cli/files.h"
+#include "checklist/desk/crew.h"
+#include "checklist/record/keys.h"
+
+namespace walkdown::gui {
+namespace {
+
+std::string station_name() {
+  std::array<char, 256> name{};
+  if (gethostname(name.data(), name.size() - 1) != 0 || !record::is_key_name(name.data())) {
+    return "station";
+  }
+  return name.data();
+}
+
+}  // namespace
+
+Result<desk::Desk> open_record(const std::string& path, const std::optional<show::Show>& show,
+                               const Places& places, const record::Clock& clock) {
+  const auto key = record::station_key(
+      places.station_key.empty() ? record::default_station_path() : places.station_key,
+      station_name());
+  if (!key) return key.error();
+  return desk::Desk::open(path, show, *key, clock);
+}
+
+desk::Crew crew_of(const Places& places) {
+  return desk::Crew(places.crew.empty() ? desk::Crew::default_folder() : places.crew);
+}
+
+Result<show::Show> show_of(const ShowPaths& paths) {
+  show::Show show;
+  const std::array<std::pair<const std::string*, show::Role>, 7> files{{
+      {&paths.plan, show::Role::plan},
+      {&paths.site, show::Role::site},
+      {&paths.igniters, show::Role::igniters},
+      {&paths.tester, show::Role::tester},
+      {&paths.modules, show::Role::modules},
+      {&paths.checklist, show::Role::checklist},
+      {&paths.distances, show::Role::distances},
+  }};
+  for (const auto& [path, role] : files) {
+    if (path->empty()) continue;
+    auto text = cli::read_file(*path);
+    if (!text) return text.error();
+    show.put({role, cli::base_name(*path), std::move(text).value()});
+  }
+  return show;
+}
+
+}  // namespace walkdown::gui

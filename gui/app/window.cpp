@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "gui/app/window.h"
+
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include "gui/app/demo.h"
+#include "gui/app/look_dialog.h"
+#include "gui/app/settings.h"
+#include "gui/look/words.h"
+#include "gui/parts/pieces.h"
+
+namespace walkdown::gui {
+namespace {
+
+constexpr int kSaid_ms = 15'000;
+
+}  // namespace
+
+Window::Window(QWidget* parent)
+    : QWidget(parent),
+      look_(kept_look()),
+      strip_(new Strip),
+      said_(label({})),
+      forget_(new QTimer(this)),
+      layout_(new QVBoxLayout(this)) {
+  setWindowTitle(QStringLiteral("walkdown"));
+  setMinimumSize(1024, 700);
+  resize(1280, 800);
+  layout_->setContentsMargins(0, 0, 0, 0);
+  layout_->setSpacing(0);
+  layout_->addWidget(strip_);
+  said_->setMargin(6);
+  said_->hide();
+  forget_->setSingleShot(true);
+  connect(forget_, &QTimer::timeout, said_, &QWidget::hide);
+  layout_->addWidget(said_);
+  connect(strip_, &Strip::hold_called, this, &Window::call_hold);
+  restoreGeometry(kept_geometry());
+}
+
+Window::~Window() {
+  // The views point into the session.
+  delete body_;
+}
+
+void Window::open(std::unique_ptr<Session> session, Demo* demo) {
+  delete body_;
+  body_ = nullptr;
+  session_ = std::move(session);
+  demo_ = demo;
+  body_ = new QWidget;
+  auto* row = new QHBoxLayout(body_);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(4);
+  navigation_ = new Navigation(body_);
+  views_ = new Views(*session_);
+  row->addWidget(navigation_);
+  row->addWidget(views_, 1);
+  layout_->addWidget(body_, 1);
+  add_navigation();
+  connect(session_.get(), &Session::seen, this, [this](const Seen& seen) { strip_->see(*seen); });
+  connect(session_.get(), &Session::said, this, &Window::say);
+  connect(&session_->listener(), &Listener::link_changed, strip_, &Strip::see_link);
+  setWindowTitle(tr("%1 \u2013 walkdown").arg(QFileInfo(q(session_->path())).fileName()));
+  dress(look_);
+  navigation_->choose(0);
+  views_->setFocus();
+  session_->begin();
+  if (demo_ != nullptr) session_->listener().listen(demo_->port());
+}
+
+void Window::add_navigation() {
+  for (const QString& name : views_->names()) navigation_->add(name);
+  connect(navigation_, &Navigation::chosen, views_, &QStackedWidget::setCurrentIndex);
+  if (demo_ != nullptr) {
+    navigation_->add_below(button(
+        tr("Demo: sweep"), [this] { demo_->sweep(); }, tr("The simulated tester reads every pin")));
+    say(tr("A demonstration: show, people and faults are invented. Everybody's passphrase is: %1")
+            .arg(QString::fromLatin1(kDemoPassphrase)),
+        {});
+  }
+  navigation_->add_below(button(
+      tr("Light, text"), [this] { choose_look(); }, tr("Light and size of text")));
+}
+
+void Window::go(int view) { navigation_->choose(view); }
+
+void Window::dress(const Look& look) {
+  look_ = look;
+  dress_application(look);
+  dress_labels(this);
+  strip_->dress(look);
+  if (navigation_ != nullptr) navigation_->fit();
+  if (views_ != nullptr) views_->dress(look);
+}
+
+void Window::choose_look() {
+  auto* dialog = new LookDialog(look_, this);
+  connect(dialog, &LookDialog::changed, this, [this](const Look& look) {
+    dress(look);
+    keep_look(look);
+  });
+  dialog->open();
+}
+
+void Window::call_hold() {
+  if (!session_) return;
+  session_->act([](desk::Desk& desk) { return desk::hold(desk, {}, {}); }, this);
+}
+
+void Window::say(const QString& sentence, const QString& tone) {
+  said_->setText(sentence);
+  set_tone(said_, tone.toLatin1().constData());
+  said_->show();
+  forget_->start(kSaid_ms);
+}
+
+void Window::closeEvent(QCloseEvent* event) {
+  keep_geometry(saveGeometry());
+  event->accept();
+}
+
+}  // namespace walkdown::gui

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+// Somebody new to this record: with a key that is on this computer, or with a new one.
+#pragma once
+
+#include <QComboBox>
+#include <QDialog>
+#include <QLabel>
+#include <QLineEdit>
+
+#include "gui/live/session.h"
+
+namespace walkdown::gui {
+
+class EnrolDialog : public QDialog {
+  Q_OBJECT
+
+ public:
+  EnrolDialog(Session& session, QWidget* parent);
+
+ private:
+  void enrol();
+
+  Session& session_;
+  QComboBox* name_;
+  QComboBox* role_;
+  QLineEdit* passphrase_;
+  QLabel* trouble_;
+  QPushButton* press_;
+};
+
+}  // namespace walkdown::gui

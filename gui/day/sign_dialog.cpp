@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "gui/day/sign_dialog.h"
+
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "gui/look/words.h"
+#include "gui/parts/pieces.h"
+
+namespace walkdown::gui {
+
+SignDialog::SignDialog(Session& session, Ask ask, Deed deed, QWidget* parent)
+    : QDialog(parent),
+      session_(session),
+      ask_(std::move(ask)),
+      deed_(std::move(deed)),
+      who_(new QComboBox),
+      reason_(new QLineEdit),
+      passphrase_(new QLineEdit),
+      trouble_(label({})),
+      sign_(button(tr("Sign"), [this] { sign(); })) {
+  setWindowTitle(ask_.title);
+  setObjectName(QStringLiteral("sign"));
+  auto* layout = new QVBoxLayout(this);
+  layout->addWidget(label(ask_.title, 1.3, true));
+  layout->addWidget(label(ask_.statement));
+  if (!ask_.reason.isEmpty()) {
+    layout->addWidget(quiet_label(ask_.reason));
+    layout->addWidget(reason_);
+  }
+  layout->addWidget(quiet_label(tr("Who signs")));
+  layout->addWidget(who_);
+  layout->addWidget(quiet_label(tr("Passphrase of that person's key")));
+  layout->addWidget(passphrase_);
+  layout->addWidget(trouble_);
+  auto* row = new QHBoxLayout;
+  row->addStretch();
+  row->addWidget(button(tr("Cancel"), [this] { reject(); }));
+  row->addWidget(sign_);
+  layout->addLayout(row);
+  reason_->setAccessibleName(ask_.reason);
+  reason_->setObjectName(QStringLiteral("reason"));
+  who_->setAccessibleName(tr("Who signs"));
+  who_->setObjectName(QStringLiteral("who"));
+  passphrase_->setAccessibleName(tr("Passphrase"));
+  passphrase_->setObjectName(QStringLiteral("passphrase"));
+  passphrase_->setEchoMode(QLineEdit::Password);
+  connect(passphrase_, &QLineEdit::returnPressed, this, &SignDialog::sign);
+  set_tone(trouble_, "bad");
+  add_people();
+  setMinimumWidth(
+      std::min(parent != nullptr ? parent->window()->width() : 900, 30 * fontMetrics().height()));
+  (ask_.reason.isEmpty() ? passphrase_ : reason_)->setFocus();
+}
+
+bool SignDialog::may(const day::Enrolled& person) const {
+  if (!ask_.person.empty() && person.name != ask_.person) return false;
+  return ask_.roles.empty() || day::contains(ask_.roles, person.role);
+}
+
+void SignDialog::add_people() {
+  const auto members = session_.doer().crew().list();
+  if (!session_.now()) return;
+  for (const day::Enrolled& person : session_.now()->state.people) {
+    if (!may(person)) continue;
+    const bool here = std::any_of(members.begin(), members.end(), [&](const desk::Member& member) {
+      return member.name == person.name && record::text(member.key) == person.vkey;
+    });
+    if (!here) continue;
+    who_->addItem(QStringLiteral("%1 (%2)").arg(q(person.name), q(person.role)),
+                  QStringList{q(person.name), q(person.role)});
+  }
+  sign_->setEnabled(who_->count() > 0);
+  if (who_->count() == 0) {
+    trouble_->setText(tr("Nobody who may sign this is enrolled with a key on this computer."));
+  }
+}
+
+void SignDialog::sign() {
+  if (who_->count() == 0 || !sign_->isEnabled()) return;
+  const QStringList who = who_->currentData().toStringList();
+  const std::string reason = reason_->text().trimmed().toStdString();
+  if (!ask_.reason.isEmpty() && reason.empty()) {
+    trouble_->setText(tr("A reason is needed."));
+    return;
+  }
+  sign_->setEnabled(false);
+  trouble_->setText(tr("Opening the key \u2026"));
+  Pen pen{who[0].toStdString(), who[1].toStdString(), passphrase_->text().toStdString()};
+  passphrase_->clear();
+  session_.doer().sign(
+      std::move(pen),
+      [deed = deed_, reason](desk::Desk& desk, const desk::Signer& signer) {
+        return deed(desk, signer, reason);
+      },
+      this, [this](const desk::Entry& entry) { signed_now(entry); });
+}
+
+void SignDialog::signed_now(const desk::Entry& entry) {
+  sign_->setEnabled(true);
+  if (!entry) {
+    trouble_->setText(q(entry.error().sentence()));
+    passphrase_->setFocus();
+    return;
+  }
+  Q_EMIT session_.said(tr("Signed and written as entry %1.").arg(*entry), QStringLiteral("good"));
+  accept();
+}
+
+void ask_to_sign(Session& session, Ask ask, Deed deed, QWidget* parent) {
+  auto* dialog = new SignDialog(session, std::move(ask), std::move(deed), parent);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->open();
+}
+
+}  // namespace walkdown::gui

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "gui/field/field_view.h"
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include "gui/parts/flow_layout.h"
+#include "gui/parts/pieces.h"
+
+namespace walkdown::gui {
+
+FieldView::FieldView(Session& session, QWidget* parent)
+    : QWidget(parent),
+      canvas_(new FieldCanvas),
+      legend_(new Legend),
+      page_(new PinPage(session)),
+      find_(new QLineEdit) {
+  const desk::Prepared& prepared = session.prepared();
+  scene_ = std::make_shared<const Scene>(
+      make_scene(prepared.planned.plan, prepared.site ? &*prepared.site : nullptr));
+  canvas_->set_scene(scene_);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  panes_ = new TwoPane(make_left(), scrolled(page_), 66);
+  layout->addWidget(panes_);
+  connect(canvas_, &FieldCanvas::pin_picked, page_, &PinPage::show_pin);
+  connect(canvas_, &FieldCanvas::pin_opened, this, [this](plan::PinId pin) {
+    page_->show_pin(pin);
+    panes_->show_page();
+  });
+  connect(page_, &PinPage::group_wanted, this, [this](const std::vector<plan::PinId>& pins) {
+    panes_->show_list();
+    canvas_->mark_group(pins);
+    canvas_->show_all();
+  });
+}
+
+QWidget* FieldView::make_left() {
+  auto* left = new QWidget;
+  auto* layout = new QVBoxLayout(left);
+  layout->setContentsMargins(0, 0, 0, 0);
+  auto* tools = new QWidget;
+  auto* row = new FlowLayout(tools);
+  find_->setPlaceholderText(tr("Pin, as M01/R1/P05"));
+  find_->setAccessibleName(tr("Go to a pin"));
+  connect(find_, &QLineEdit::returnPressed, this, &FieldView::find);
+  row->addWidget(find_);
+  row->addWidget(button(tr("Whole field"), [this] { canvas_->show_all(); }));
+  row->addWidget(button(tr("Nearer"), [this] { canvas_->zoom(1.6, canvas_->rect().center()); }));
+  row->addWidget(
+      button(tr("Farther"), [this] { canvas_->zoom(1 / 1.6, canvas_->rect().center()); }));
+  layout->addWidget(tools);
+  layout->addWidget(canvas_, 1);
+  layout->addWidget(legend_);
+  left->setFocusProxy(canvas_);
+  return left;
+}
+
+void FieldView::find() {
+  if (const auto pin = plan::parse_pin(find_->text().trimmed().toUpper().toStdString())) {
+    canvas_->pick(*pin);
+  }
+}
+
+void FieldView::see(const Seen& seen) {
+  if (shown_ != seen->outcome) {
+    shown_ = seen->outcome;
+    canvas_->set_facts(std::make_shared<const CellFacts>(facts_of(*scene_, *shown_)));
+    legend_->see(*shown_);
+  }
+  page_->see(*seen);
+}
+
+void FieldView::dress(const Look& look) {
+  canvas_->dress(look);
+  legend_->dress(look);
+  page_->dress(look);
+  panes_->set_least_width(look.em(46));
+}
+
+void FieldView::show_pin(plan::PinId pin) { canvas_->pick(pin); }
+
+}  // namespace walkdown::gui

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+// The field on the ground, its legend, and the page of the pin that is chosen.
+#pragma once
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <memory>
+
+#include "gui/field/canvas.h"
+#include "gui/field/legend.h"
+#include "gui/field/pin_page.h"
+#include "gui/parts/two_pane.h"
+
+namespace walkdown::gui {
+
+class FieldView : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit FieldView(Session& session, QWidget* parent = nullptr);
+
+  void see(const Seen& seen);
+  void dress(const Look& look);
+  void show_pin(plan::PinId pin);
+  [[nodiscard]] FieldCanvas& canvas() { return *canvas_; }
+
+ private:
+  [[nodiscard]] QWidget* make_left();
+  void find();
+
+  std::shared_ptr<const Scene> scene_;
+  FieldCanvas* canvas_;
+  Legend* legend_;
+  PinPage* page_;
+  QLineEdit* find_;
+  TwoPane* panes_;
+  std::shared_ptr<const match::Outcome> shown_;
+};
+
+}  // namespace walkdown::gui

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "tests/gui/tour.h"
+
+#include <QTest>
+
+namespace walkdown::gui {
+namespace {
+
+std::function<QPixmap()> view(Window& window, int index, const std::function<void()>& then = {}) {
+  return [&window, index, then] {
+    window.go(index);
+    if (then) then();
+    QTest::qWait(20);
+    return window.grab();
+  };
+}
+
+}  // namespace
+
+std::vector<Stop> tour(Window& window) {
+  std::vector<Stop> stops;
+  Views& views = *window.views();
+  stops.push_back({QStringLiteral("checklist"),
+                   view(window, 0, [&] { views.checklist().show_timeline(false); })});
+  stops.push_back({QStringLiteral("timeline"),
+                   view(window, 0, [&] { views.checklist().show_timeline(true); })});
+  stops.push_back({QStringLiteral("release"), view(window, 0, [&] {
+                     views.checklist().show_timeline(false);
+                     views.checklist().show_release();
+                   })});
+  stops.push_back({QStringLiteral("crew"), view(window, 1)});
+  stops.push_back(
+      {QStringLiteral("field"), view(window, 2, [&] { views.field().canvas().show_all(); })});
+  stops.push_back({QStringLiteral("pin"), view(window, 2, [&] {
+                     views.field().show_pin({8, 3, 4});
+                   })});
+  return stops;
+}
+
+void read_the_field(Window& window, Demo& demo) {
+  const auto planned = window.session()->prepared().planned.plan.pins.size();
+  demo.set_rate(0);
+  demo.sweep();
+  const auto read = [&] {
+    const auto& now = window.session()->now();
+    return now && now->counts.readings >= planned * 2;
+  };
+  static_cast<void>(QTest::qWaitFor(read, 60'000));
+}
+
+}  // namespace walkdown::gui
