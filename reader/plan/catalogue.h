@@ -47,6 +47,14 @@ struct Wiring {
   double temp_tol_k = 10;           // half-range of that temperature, the same for the field
 };
 
+// What the igniters are fired from.
+struct Supply {
+  Interval volt;          // at the source, under load; its least decides
+  double source_ohm = 0;  // of the source and its cable to the module, both conductors
+  double margin = 1.5;    // all-fire current is multiplied by this: common practice, no source
+  std::string source;     // where the figures come from
+};
+
 // Most igniters, and most wires, of one catalogue: a Load holds their index in 16 bits.
 inline constexpr std::size_t kMaxNames = 65'000;
 
@@ -54,6 +62,7 @@ struct Catalogue {
   std::vector<Igniter> igniters;
   std::vector<Wire> wires;  // named ones from the file, and each size that a plan uses
   Wiring wiring;
+  std::optional<Supply> supply;  // empty: the firing current cannot be judged
 
   // Index by name, npos where there is none. Linear: for hot paths keep the index.
   static constexpr std::size_t npos = static_cast<std::size_t>(-1);

@@ -69,13 +69,38 @@ void take_wiring(TomlFile& file, Wiring& wiring) {
   wiring.temp_tol_k = file.number(*table, "temp_tol_k", 0, 60).value_or(wiring.temp_tol_k);
 }
 
+void take_supply(TomlFile& file, std::optional<Supply>& out) {
+  const toml::node* node = file.root().get("supply");
+  if (node == nullptr) return;
+  const toml::table* table = node->as_table();
+  if (table == nullptr) {
+    file.wrong(*node, "supply", "write a table [supply]");
+    return;
+  }
+  file.near_misses(*table, {"volt", "source_ohm", "margin", "source"});
+  Supply supply;
+  if (const auto volt = file.interval(*table, "volt", 0.1, 10000)) {
+    supply.volt = *volt;
+  } else if (!table->contains("volt")) {
+    file.wrong(*table, "volt", "give volt = [least, most] under load");
+  }
+  if (const auto ohm = file.number(*table, "source_ohm", 0, kMostOhm)) {
+    supply.source_ohm = *ohm;
+  } else if (!table->contains("source_ohm")) {
+    file.wrong(*table, "source_ohm", "give source_ohm of the source and its cable; 0 if none");
+  }
+  supply.margin = file.number(*table, "margin", 1, 20).value_or(supply.margin);
+  supply.source = file.text(*table, "source").value_or("no source given");
+  out = supply;
+}
+
 }  // namespace
 
 Result<Catalogue> read_igniters(std::string_view toml, std::string_view file_name) {
   TomlFile file(toml, file_name);
   Catalogue catalogue;
   if (file.good()) {
-    file.near_misses(file.root(), {"igniter", "wire", "wiring"});
+    file.near_misses(file.root(), {"igniter", "wire", "wiring", "supply"});
     for (const auto& [name, table] : file.named("igniter")) {
       catalogue.igniters.push_back(igniter_from(file, name, *table));
     }
@@ -83,6 +108,7 @@ Result<Catalogue> read_igniters(std::string_view toml, std::string_view file_nam
       catalogue.wires.push_back(wire_from(file, name, *table));
     }
     take_wiring(file, catalogue.wiring);
+    take_supply(file, catalogue.supply);
     if (catalogue.igniters.size() > kMaxNames || catalogue.wires.size() > kMaxNames) {
       file.wrong(file.root(), "igniter",
                  "at most 65000 igniters and 65000 wires can be told apart");
