@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
-// A record that is being written, and the field as that record tells it: what was acknowledged, and
-// nothing else, is in the field.
+// The record that a tester is read into: the desk of the day (checklist/desk), opened with the
+// files that reading needs.
 #pragma once
 
-#include <cstdint>
-#include <memory>
-#include <mutex>
 #include <optional>
 #include <string>
 
-#include "checklist/audit/field.h"
 #include "checklist/cli/inputs.h"
-#include "checklist/record/writer.h"
+#include "checklist/desk/desk.h"
 
 namespace walkdown::cli {
 
@@ -21,36 +17,25 @@ class FieldRecord {
   // where the record is of another plan, igniters, tester or module sizes.
   static Result<FieldRecord> open(const std::string& path, const Inputs& inputs,
                                   const std::string& key_path, const record::Clock& clock);
+  // The same with a whole show: site, checklist and distances too.
+  static Result<FieldRecord> open(const std::string& path, const show::Show& show,
+                                  const std::string& key_path, const record::Clock& clock);
 
-  [[nodiscard]] record::Writer& writer() { return *writer_; }
+  [[nodiscard]] desk::Desk& desk() { return desk_; }
+  [[nodiscard]] record::Writer& writer() { return desk_.writer(); }
 
-  struct Counts {
-    std::uint64_t entries = 0;
-    std::uint64_t readings = 0;
-    std::uint64_t rejected = 0;
-    std::string last;  // the last reading, for a person
-  };
-  [[nodiscard]] Counts counts() const;
-  [[nodiscard]] match::Outcome diagnose() const;
-  [[nodiscard]] tester::LineParser parser() const;
+  using Counts = desk::Counts;
+  [[nodiscard]] Counts counts() const { return desk_.counts(); }
+  [[nodiscard]] match::Outcome diagnose() const { return *desk_.outcome(); }
+  [[nodiscard]] tester::LineParser parser() const { return desk_.parser(); }
 
   // Diagnoses what is on disk and appends that as a claim. No line may be fed meanwhile.
   Result<match::Outcome> claim();
 
  private:
-  struct Shared {
-    mutable std::mutex mutex;
-    std::optional<audit::Field> field;
-    Counts counts;
-    std::optional<std::string> disagrees;  // an entry that the field could not take
+  explicit FieldRecord(desk::Desk desk) : desk_(std::move(desk)) {}
 
-    std::optional<std::string> take(const record::EntryView& entry);
-  };
-  FieldRecord() = default;
-  static Done same_show(const nlohmann::json& opening, const show::Show& show);
-
-  std::shared_ptr<Shared> shared_;
-  std::optional<record::Writer> writer_;
+  desk::Desk desk_;
 };
 
 }  // namespace walkdown::cli

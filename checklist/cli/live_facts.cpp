@@ -12,7 +12,7 @@ LiveFacts live_facts(const FieldRecord& record, const std::string& link) {
   const match::Outcome outcome = record.diagnose();
   LiveFacts facts;
   facts.link = link;
-  facts.last = counts.last;
+  facts.last = counts.last_reading;
   facts.entries = counts.entries;
   facts.rejected = counts.rejected;
   std::vector<plan::PinId> wrong;

@@ -41,7 +41,11 @@ void ask_again(const Checklist& list, Day& day, std::uint64_t n, const std::stri
   if (!day.last_answered) return;
   const std::size_t index = *day.last_answered;
   const std::size_t stage = list.items[index].stage;
-  const bool closed = day.pauses[stage].has_value();
+  // A wait that counts from an answer is a silence by design, and would begin anew.
+  const bool waited_for = std::any_of(list.items.begin(), list.items.end(), [&](const Item& item) {
+    return item.after && *item.after == index;
+  });
+  const bool closed = day.pauses[stage].has_value() || waited_for;
   if (closed || !day.items[index].answer || day.items[index].broken) return;
   day.items[index].broken = Broken{n, why};
 }

@@ -23,14 +23,20 @@ constexpr std::int64_t kFreshHead_ms = record::kSignOffLifeMs / 2;
 constexpr std::int64_t kSleep_ms = 2'000;
 constexpr const char* kMoment = "moment";
 
+bool read_with_plan(show::Role role) {
+  return role != show::Role::site && role != show::Role::checklist && role != show::Role::distances;
+}
+
 Done same_show(const show::Show& recorded, const show::Show& given) {
   const show::Show now = audit::complete(given);
   for (std::uint8_t i = 0; i < show::kRoles; ++i) {
     const auto role = static_cast<show::Role>(i);
     const show::File* then = recorded.find(role);
     const show::File* file = now.find(role);
-    // What is not named now is as it was then.
-    if (given.find(role) == nullptr || (then != nullptr && then->text == file->text)) continue;
+    const bool same =
+        (then == nullptr) == (file == nullptr) && (then == nullptr || then->text == file->text);
+    // Whoever names the plan names all that it is read with; the rest may be left to the record.
+    if (same || (file == nullptr && !read_with_plan(role))) continue;
     return Error{Code::refused, "this record was opened with another file",
                  std::string(show::word(role)),
                  "name the files it was opened with, or a new record"};

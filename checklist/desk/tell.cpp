@@ -77,8 +77,10 @@ std::string pause(const day::Checklist& list, const json& body) {
 }
 
 std::string show_time(const day::Checklist& /*list*/, const json& body) {
-  return fmt::format("{} set the show for {} UTC", signer(body),
-                     day::say_clock(whole_in(body, "show_at_ms").value_or(0)));
+  const std::int64_t offset_min = whole_in(body, "utc_offset_min").value_or(0);
+  return fmt::format("{} set the show for {}{}", signer(body),
+                     day::say_clock(whole_in(body, "show_at_ms").value_or(0), offset_min),
+                     offset_min == 0 ? " UTC" : "");
 }
 
 std::string wind(const day::Checklist& /*list*/, const json& body) {

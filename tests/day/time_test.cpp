@@ -152,6 +152,19 @@ TEST(Clocks, ARebootBringsAReleaseDownWhateverTheEntrySays) {
   EXPECT_EQ(to_json(world.state()).dump(), world.replayed());
 }
 
+// What a wait counts from is not asked again because everybody waited.
+TEST(Clocks, AWaitIsNoBreak) {
+  World world;
+  world.released();
+  world.answer(kAnn, "last-shot", "22:40, cue 96");
+  world.pass(16 * kMinute_ms);
+  EXPECT_EQ(world.standing("rest"), "holds");
+  world.write("hold", Body::object());
+  world.put("lift", propose_lift(world.fold, world.now, kAnn, "it was nothing"));
+  EXPECT_EQ(world.standing("last-shot"), "holds");
+  EXPECT_EQ(world.standing("rest"), "holds");
+}
+
 TEST(Show, MovingItBreaksWhatRestsOnIt) {
   World world;
   world.ready();
