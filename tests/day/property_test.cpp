@@ -167,14 +167,16 @@ class Outsider {
     RC_ASSERT(note["role"] == role);
   }
 
-  // The entry by which `second` confirmed entry n.
-  [[nodiscard]] std::uint64_t second_of(std::uint64_t n, const std::string& second) const {
-    for (const record::Entry& entry : world_.entries) {
-      if (entry.kind != "second" || entry.body.value("of", std::uint64_t{0}) != n) continue;
-      if (entry.body.value("by", "") == second) return entry.n;
-    }
-    RC_FAIL("a second signer without an entry");
-    return 0;
+  // Whether some entry confirms entry n, rightly signed by that person in such a role.
+  void seconded_by(std::uint64_t n, const std::string& second, const Roles& roles) {
+    RC_ASSERT(
+        std::any_of(world_.entries.begin(), world_.entries.end(), [&](const record::Entry& entry) {
+          if (entry.kind != "second" || entry.body.value("of", std::uint64_t{0}) != n) return false;
+          const auto note = Body::parse(entry.body.value("signoff", ""));
+          const std::string role = entry.body.value("role", "");
+          return entry.body.value("by", "") == second && note["person"] == second &&
+                 note["role"] == role && contains(roles, role);
+        }));
   }
 
   void answers(const State& state) {
@@ -186,7 +188,7 @@ class Outsider {
       if (list.items[i].second.empty()) continue;
       RC_ASSERT(!shown.second.empty());
       RC_ASSERT(shown.second != shown.by);
-      signed_by(second_of(*shown.answered_n, shown.second), list.items[i].second);
+      seconded_by(*shown.answered_n, shown.second, list.items[i].second);
     }
   }
 
@@ -244,7 +246,7 @@ class Outsider {
     RC_ASSERT(!state.hold);
     RC_ASSERT(state.release.by != state.release.second);
     signed_by(*state.release.n, list.release_by);
-    signed_by(second_of(*state.release.n, state.release.second), list.release_second);
+    seconded_by(*state.release.n, state.release.second, list.release_second);
     const std::string key = state.keys.at(0).holder;
     RC_ASSERT(key == "desk" || key == "Ann" || key == "Eve");
   }

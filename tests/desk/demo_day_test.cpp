@@ -12,7 +12,7 @@
 #include "reader/trainer/field.h"
 #include "reader/trainer/sweep.h"
 #include "templates/embedded.h"
-#include "tests/cli/program.h"
+#include "tests/record/scratch.h"
 
 namespace walkdown::cli {
 namespace {
@@ -59,16 +59,16 @@ class DemoDayTest : public testing::Test {
 
   void expect(const Done& done) { EXPECT_TRUE(done.ok()) << done.error().sentence(); }
 
-  Folder folder;
+  record::test::Scratch scratch;
   DemoClock clock{kDemoStart_at_ms};
-  std::string path = folder / "demo.record";
+  std::string path = scratch.path("demo.record");
   std::optional<desk::Desk> desk;
   std::vector<std::string> said;
 };
 
 TEST_F(DemoDayTest, EveryActIsTakenAndTheRecordHolds) {
   ASSERT_TRUE(desk.has_value());
-  auto day = DemoDay::begin(*desk, clock, folder / "crew",
+  auto day = DemoDay::begin(*desk, clock, scratch.path("crew"),
                             [&](const std::string& line) { said.push_back(line); });
   ASSERT_TRUE(day.ok()) << day.error().sentence();
   expect(day->morning());
@@ -102,7 +102,7 @@ TEST_F(DemoDayTest, EveryActIsTakenAndTheRecordHolds) {
 }
 
 TEST_F(DemoDayTest, WithoutAProvedFieldThereIsNoRelease) {
-  auto day = DemoDay::begin(*desk, clock, folder / "crew", [](const std::string&) {});
+  auto day = DemoDay::begin(*desk, clock, scratch.path("crew"), [](const std::string&) {});
   ASSERT_TRUE(day.ok());
   expect(day->morning());
   const Done evening = day->evening();
