@@ -2,8 +2,10 @@
 #include <fmt/format.h>
 
 #include <memory>
+#include <optional>
 #include <utility>
 
+#include "checklist/check/fork.h"
 #include "checklist/cli/commands.h"
 #include "checklist/cli/files.h"
 #include "checklist/cli/match_json.h"
@@ -16,6 +18,7 @@ struct VerifyArguments {
   std::string record;
   std::string keys;
   std::string mark;
+  std::string against;
   bool json = false;
   bool hash_only = false;
 };
@@ -28,14 +31,19 @@ std::string list(const std::vector<std::string>& texts) {
   return "[" + out + "]";
 }
 
-void print_json(const record::Report& report) {
+// Members beyond the first five are walkdown's own; readers must pass over those they do not know.
+void print_json(const record::Report& report, const std::optional<check::Fork>& fork) {
+  const std::string against =
+      fork ? fmt::format(R"(,"against":{{"differ":{},"entries":{},"line":{},"say":{}}})",
+                         fork->differ(), fork->entries, fork->line, json_string(fork->sentence()))
+           : "";
   fmt::print(R"({{"holds":{},"entries":{},"mark":{},"first_bad":{},"why":{},"closed":{},)"
-             R"("unknown_keys":{},"remarks":{}}})"
+             R"("unknown_keys":{},"remarks":{}{}}})"
              "\n",
              report.holds, report.entries, or_null(!report.mark.empty(), json_string(report.mark)),
              or_null(report.first_bad.has_value(), std::to_string(report.first_bad.value_or(0))),
              or_null(!report.holds, json_string(report.why)), report.closed,
-             list(report.unknown_keys), list(report.remarks));
+             list(report.unknown_keys), list(report.remarks), against);
 }
 
 Status run(const VerifyArguments& arguments) {
@@ -51,12 +59,19 @@ Status run(const VerifyArguments& arguments) {
   }
   const auto report = verify_record(arguments.record, std::move(options));
   if (!report) return not_done(report.error());
+  std::optional<check::Fork> fork;
+  if (!arguments.against.empty()) {
+    const auto compared = check::compare(arguments.record, arguments.against);
+    if (!compared) return not_done(compared.error());
+    fork = *compared;
+  }
   if (arguments.json) {
-    print_json(*report);
+    print_json(*report, fork);
   } else {
     fmt::print("{}", verify_text(arguments.record, *report));
+    if (fork) fmt::print("{}\n", fork->sentence());
   }
-  return report->holds ? Status::nothing_to_act_on : Status::act;
+  return report->holds && !(fork && fork->differ()) ? Status::nothing_to_act_on : Status::act;
 }
 
 }  // namespace
@@ -67,6 +82,8 @@ void add_verify(CLI::App& app, Run& chosen) {
   command->add_option("RECORD", arguments->record, "The record")->required();
   command->add_option("--keys", arguments->keys, "Public keys that you trust, one vkey a line");
   command->add_option("--mark", arguments->mark, "The mark that was written on paper");
+  command->add_option("--against", arguments->against,
+                      "Another file of the same record: where do the two part?");
   command->add_flag("--hash-only", arguments->hash_only, "Hashes and the last signature only");
   command->add_flag("--json", arguments->json, "One JSON object instead of text");
   command->footer("Example: walkdown verify today.record --keys known-keys.txt");

@@ -3,30 +3,17 @@
 
 #include <fmt/format.h>
 
-#include <optional>
 #include <utility>
 
-#include "checklist/audit/field.h"
+#include "checklist/check/derive.h"
+#include "checklist/cli/progress.h"
 
 namespace walkdown::cli {
-namespace {
-
-record::Visitor deriving(std::optional<audit::Field>& field) {
-  return [&field](const record::EntryView& entry) -> std::optional<std::string> {
-    if (entry.n != 0) return field->take(entry);
-    auto opened = audit::Field::open(record::entry_of(entry).body);
-    if (!opened) return opened.error().sentence();
-    field.emplace(std::move(opened).value());
-    return std::nullopt;
-  };
-}
-
-}  // namespace
 
 Result<record::Report> verify_record(const std::string& path, record::VerifyOptions options) {
-  std::optional<audit::Field> field;
-  options.visitor = deriving(field);
-  return record::verify_file(path, options);
+  Progress progress("checked", path);
+  options.progress = [&](std::uint64_t bytes) { progress.at(bytes); };
+  return check::check_file(path, std::move(options));
 }
 
 std::string verify_text(const std::string& path, const record::Report& report) {

@@ -11,6 +11,21 @@
 
 namespace walkdown::desk {
 
+namespace {
+
+// What the day takes from a body. Entry 0 may be 256 MiB of show, of which it takes nothing; of a
+// reading, and there may be a million, it takes the pin.
+nlohmann::json body_for_fold(const record::EntryView& view) {
+  if (view.n == 0) return nlohmann::json::object();
+  if (view.kind == audit::kReading) {
+    const auto reading = audit::quick_reading_of(view.body);
+    if (reading) return {{"pin", plan::text(reading->reading.pin)}};
+  }
+  return record::entry_of(view).body;
+}
+
+}  // namespace
+
 struct Folded::Parts {
   Prepared prepared;
   FieldPins pins;
@@ -57,11 +72,11 @@ void Folded::watch_sleep(const record::Entry& entry) {
   slept_ms_ = day::whole_in(entry.body, "slept_ms").value_or(slept_ms_);
 }
 
-void Folded::remember(record::Entry entry) {
-  watch_sleep(entry);
+void Folded::remember(const record::EntryView& view) {
   ++entries_;
-  last_ = {entry.at_ms, entry.up_ms};
-  recent_.push_back(std::move(entry));
+  last_ = {view.at_ms, view.up_ms};
+  recent_.push_back({view.n, view.at_ms, view.up_ms, std::string(view.kind),
+                     view.n == 0 ? std::string("{}") : std::string(view.body)});
   if (recent_.size() <= kMostTold) return;
   if (recent_.front().kind == audit::kReading) reading_ = std::move(recent_.front());
   recent_.pop_front();
@@ -69,13 +84,12 @@ void Folded::remember(record::Entry entry) {
 
 Counts Folded::counts() const {
   Counts counts{entries_, field().readings(), field().rejected(), {}};
-  const auto last = std::find_if(recent_.rbegin(), recent_.rend(), [](const record::Entry& entry) {
-    return entry.kind == audit::kReading;
-  });
+  const auto last = std::find_if(recent_.rbegin(), recent_.rend(),
+                                 [](const Kept& entry) { return entry.kind == audit::kReading; });
   if (last != recent_.rend()) {
-    counts.last_reading = tell(day().checklist(), *last);
+    counts.last_reading = tell(day().checklist(), last->entry());
   } else if (reading_) {
-    counts.last_reading = tell(day().checklist(), *reading_);
+    counts.last_reading = tell(day().checklist(), reading_->entry());
   }
   return counts;
 }
@@ -84,7 +98,7 @@ std::vector<Told> Folded::told(std::size_t most) const {
   std::vector<Told> all;
   const auto count = static_cast<std::ptrdiff_t>(std::min(most, recent_.size()));
   for (auto entry = recent_.end() - count; entry != recent_.end(); ++entry) {
-    all.push_back({entry->n, entry->at_ms, entry->kind, tell(day().checklist(), *entry)});
+    all.push_back({entry->n, entry->at_ms, entry->kind, tell(day().checklist(), entry->entry())});
   }
   return all;
 }
@@ -93,15 +107,13 @@ std::optional<std::string> Folded::take(const record::EntryView& view) {
   if (!opened()) {
     if (auto why = open(view)) return why;
   }
-  // Entry 0 may be 256 MiB of show: what is folded from it is its show, and its clocks.
-  record::Entry entry = view.n == 0
-                            ? record::Entry{0, view.at_ms, view.up_ms, std::string(view.kind),
-                                            nlohmann::json::object()}
-                            : record::entry_of(view);
+  const record::Entry entry{view.n, view.at_ms, view.up_ms, std::string(view.kind),
+                            body_for_fold(view)};
   parts_->pins.next(view);
   parts_->fold.take(entry);
   auto why = parts_->pins.finish();
-  remember(std::move(entry));
+  watch_sleep(entry);
+  remember(view);
   return why;
 }
 

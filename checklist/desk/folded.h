@@ -70,14 +70,26 @@ class Folded {
  private:
   struct Parts;
   std::optional<std::string> open(const record::EntryView& entry);
-  void remember(record::Entry entry);
+  // An entry as its bytes: its tree is made only for who asks.
+  struct Kept {
+    std::uint64_t n = 0;
+    std::int64_t at_ms = 0;
+    std::int64_t up_ms = 0;
+    std::string kind;
+    std::string body;
+
+    [[nodiscard]] record::Entry entry() const {
+      return record::entry_of({n, at_ms, up_ms, kind, body});
+    }
+  };
+  void remember(const record::EntryView& view);
   void watch_sleep(const record::Entry& entry);
 
   std::unique_ptr<Parts> parts_;
   std::string origin_;
   std::uint64_t entries_ = 0;
-  std::deque<record::Entry> recent_;
-  std::optional<record::Entry> reading_;  // the last one, once it is no longer in recent_
+  std::deque<Kept> recent_;
+  std::optional<Kept> reading_;  // the last one, once it is no longer in recent_
   day::Now last_;
   std::int64_t slept_ms_ = 0;
 };

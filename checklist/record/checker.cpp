@@ -120,6 +120,7 @@ bool Checker::seal(const Checkpoint& checkpoint, Tree grown) {
   report_.mark = mark(checkpoint.root);
   report_.closed = rules_.closed();
   commit_.clear();
+  if (options_.progress) options_.progress(bytes_);
   return true;
 }
 

@@ -37,6 +37,8 @@ struct VerifyOptions {
   std::vector<VerifyKey> known;  // keys whose names are trusted; empty: none was given
   std::string expected_mark;     // as written on paper; spaces and case do not matter
   Visitor visitor;
+  // Told now and then how many bytes of the file have been checked.
+  std::function<void(std::uint64_t bytes)> progress;
 };
 
 struct Report {

@@ -1,0 +1,264 @@
+// SPDX-License-Identifier: Apache-2.0
+// The insurer's exercise: a whole day, and twenty ways in which somebody with every key of the
+// station, and none of the persons', might change it afterwards. Each is found by the check alone,
+// or, where the forger is free to write, by the mark that stood on paper.
+#include <gmock/gmock.h>
+
+#include <algorithm>
+#include <cctype>
+#include <functional>
+
+#include "checklist/audit/claim.h"
+#include "checklist/check/derive.h"
+#include "checklist/check/fork.h"
+#include "tests/check/forge.h"
+#include "tests/desk/evening.h"
+
+namespace walkdown::check {
+namespace {
+
+using desk::test::Evening;
+using desk::test::fine;
+using test::Forge;
+
+// Set up, read, a fault mended, a key that goes from hand to hand, a hold, a release, the show, and
+// readings after the last signature.
+std::string whole_day() {
+  Evening evening;
+  evening.enrol_all();
+  fine(set_show_time(*evening.desk, evening.mara, evening.clock.at + 30 * desk::test::kMinute_ms));
+  for (int i = 0; i < 5; ++i) evening.read(desk::test::fitting_line(i));
+  evening.read("M02,R1,P02,OL,ohm");
+  EXPECT_TRUE(evening.desk->claim().ok());
+  fine(go_in(*evening.desk, "Edda", {"South"}));
+  fine(rehook(*evening.desk, {{{2, 1, 2}}, {}, 0, 0, "Edda", "open"}));
+  fine(come_out(*evening.desk, evening.edda, "Edda"));
+  for (int i = 0; i < 6; ++i) evening.read(desk::test::fitting_line(i));
+  EXPECT_TRUE(evening.desk->claim().ok());
+  fine(close_pause(*evening.desk, evening.mara, "set"));
+  fine(take_key(*evening.desk, evening.mara, "key"));
+  fine(offer_key(*evening.desk, evening.jon, "key"));
+  fine(give_key(*evening.desk, evening.mara, "key"));
+  fine(offer_key(*evening.desk, evening.mara, "key"));
+  fine(give_key(*evening.desk, evening.jon, "key"));
+  fine(hold(*evening.desk, "Jon", "smoke"));
+  fine(lift(*evening.desk, evening.mara, "smoke has gone"));
+  const std::int64_t asked = evening.desk->now().up_ms;
+  evening.clock.pass(3'000);
+  const auto n = fine(answer(*evening.desk, evening.jon, "edge", {"nobody", {}, {}}, asked));
+  fine(second(*evening.desk, evening.mara, n));
+  evening.release();
+  fine(note(*evening.desk, "the show began"));
+  evening.clock.pass(60'000);
+  evening.read(desk::test::fitting_line(0));
+  evening.read(desk::test::fitting_line(1));
+  EXPECT_TRUE(evening.desk->close("over").ok());
+  evening.desk.reset();
+  return record::test::read_file(evening.path);
+}
+
+const std::string& the_day() {
+  static const std::string day = whole_day();
+  return day;
+}
+
+struct Alteration {
+  const char* name;
+  std::function<void(Forge&)> make;
+  const char* why;  // what the check says; empty: the mark alone tells
+};
+
+void drop(Forge& forge, std::size_t i) {
+  forge.entries.erase(forge.entries.begin() + static_cast<std::ptrdiff_t>(i));
+}
+record::Entry as(const record::Entry& like, const char* kind, nlohmann::json body) {
+  return {0, like.at_ms, like.up_ms, kind, std::move(body)};
+}
+void insert(Forge& forge, std::size_t i, record::Entry entry) {
+  forge.entries.insert(forge.entries.begin() + static_cast<std::ptrdiff_t>(i), std::move(entry));
+}
+
+std::vector<Alteration> alterations() {
+  const char* const kMoved = "names a state that this record was not in";
+  return {
+      {"drop a bad reading", [](Forge& f) { drop(f, f.first("reading", "over", true)); },
+       "claim\'s verdicts"},
+      {"swap two readings",
+       [](Forge& f) {
+         std::swap(f.entries[f.first("reading")].body, f.entries[f.first("reading") + 1].body);
+       },
+       kMoved},
+      {"change a value and its raw line",
+       [](Forge& f) {
+         auto& body = f.entries[f.first("reading", "over", true)].body;
+         body = {{"pin", "M02/R1/P02"}, {"raw", "M02,R1,P02,10.17,ohm"}, {"uohm", 10'170'000}};
+       },
+       "claim"},
+      {"change a value and not its raw line",
+       [](Forge& f) { f.entries[f.last("reading")].body["uohm"] = 9'000'000; },
+       "that its own line"},
+      {"move a sign-off behind the next",
+       [](Forge& f) {
+         const std::size_t i = f.first("key-take");
+         std::swap(f.entries[i].body, f.entries[i + 1].body);
+         std::swap(f.entries[i].kind, f.entries[i + 1].kind);
+       },
+       kMoved},
+      {"use a sign-off twice",
+       [](Forge& f) {
+         const record::Entry again = f.entries[f.first("lift")];
+         insert(f, f.first("lift") + 1, again);
+       },
+       "used before"},
+      {"change who held the key",
+       [](Forge& f) { f.entries[f.first("key-give")].body["to"] = "Edda"; },
+       "signed something else"},
+      {"change who signed for the key",
+       [](Forge& f) { f.entries[f.first("key-offer")].body["by"] = "Edda"; }, "is signed by Jon"},
+      {"drop a hand-over", [](Forge& f) { drop(f, f.first("key-offer")); }, kMoved},
+      {"change an answer",
+       [](Forge& f) { f.entries[f.first("answer")].body["value"] = "a person"; },
+       "signed something else"},
+      {"drop the second signature of the release", [](Forge& f) { drop(f, f.last("second")); }, ""},
+      {"sign a release nobody signed",
+       [](Forge& f) { f.entries[f.first("release")].body.erase("signoff"); }, "has to be signed"},
+      {"drop the hold and its lifting",
+       [](Forge& f) {
+         drop(f, f.first("hold"));
+         drop(f, f.first("lift"));
+       },
+       kMoved},
+      {"put somebody into the field at the release",
+       [](Forge& f) {
+         insert(f, f.first("release"),
+                as(f.entries[f.first("release")], "in", {{"person", "Jon"}}));
+       },
+       "not possible at that moment"},
+      {"enrol oneself in another's name",
+       [](Forge& f) {
+         const auto key = record::VerifyKey(record::test::witness().verify_key());
+         f.entries[f.first("enrol", "name", "Jon")].body["vkey"] = record::text(key);
+       },
+       kMoved},
+      {"give a claim better counts",
+       [](Forge& f) {
+         f.entries[f.first("claim")].body["verdicts"] = {{"fits", 6}};
+       },
+       "claim's verdicts"},
+      {"take a finding out of a claim",
+       [](Forge& f) {
+         auto& body = f.entries[f.first("claim")].body;
+         body["kinds"] = nlohmann::json::object();
+         body["findings"] = nlohmann::json::array();
+       },
+       "claim's kinds"},
+      {"set the release an hour back",
+       [](Forge& f) {
+         for (std::size_t i = f.first("release"); i < f.entries.size(); ++i) {
+           f.entries[i].at_ms -= 3'600'000;
+         }
+       },
+       "time went back"},
+      {"cut the end and close again",
+       [](Forge& f) {
+         drop(f, f.last("reading"));
+         drop(f, f.last("reading"));
+       },
+       ""},
+      {"write the note after the release anew",
+       [](Forge& f) { f.entries[f.last("note")].body["text"] = "the show did not begin"; }, ""},
+      {"seal all of it again with other commits",
+       [](Forge& f) { f.entries.back().body["reason"] = "all went well"; }, ""},
+      {"begin the day with another plan",
+       [](Forge& f) {
+         auto& plan = f.entries[0].body["show"]["plan"]["text"];
+         std::string text = plan;
+         text.replace(text.find(",50,AWG24"), 9, ",51,AWG24");
+         plan = text;
+       },
+       "names a state that this record was not in"},
+  };
+}
+
+record::Report check(const std::string& bytes, const std::string& mark = {}) {
+  const record::test::Scratch scratch;
+  const std::string path = scratch.path("forged.record");
+  record::test::write_file(path, bytes);
+  record::VerifyOptions options;
+  options.expected_mark = mark;
+  auto report = check_file(path, options);
+  EXPECT_TRUE(report.ok());
+  return *report;
+}
+
+TEST(Insurer, TheDayItselfHolds) {
+  const record::Report report = check(the_day());
+  EXPECT_TRUE(report.holds) << report.why << " at line " << report.first_bad.value_or(0);
+  EXPECT_TRUE(report.closed);
+}
+
+// Sealed again without a change it is the day itself: what is found below is the alteration.
+TEST(Insurer, SealedAgainUnchangedItIsTheSame) { EXPECT_EQ(Forge(the_day()).sealed(), the_day()); }
+
+class Alterations : public testing::TestWithParam<Alteration> {};
+
+TEST_P(Alterations, AreFound) {
+  const record::Report honest = check(the_day());
+  Forge forge(the_day());
+  GetParam().make(forge);
+  const std::string forged = forge.sealed();
+  ASSERT_NE(forged, the_day());
+  const record::Report alone = check(forged);
+  const bool needs_mark = std::string(GetParam().why).empty();
+  EXPECT_EQ(alone.holds, needs_mark) << alone.why;
+  EXPECT_THAT(alone.why, testing::HasSubstr(GetParam().why));
+  const record::Report with_mark = check(forged, honest.mark);
+  EXPECT_FALSE(with_mark.holds);
+  EXPECT_TRUE(with_mark.first_bad.has_value());
+}
+
+std::string test_name(const testing::TestParamInfo<Alteration>& of) {
+  std::string name = of.param.name;
+  std::replace_if(
+      name.begin(), name.end(),
+      [](char c) { return std::isalnum(static_cast<unsigned char>(c)) == 0; }, '_');
+  return name;
+}
+
+INSTANTIATE_TEST_SUITE_P(Insurer, Alterations, testing::ValuesIn(alterations()), test_name);
+
+TEST(Insurer, AtLeastTwenty) { EXPECT_GE(alterations().size(), 20U); }
+
+TEST(Fork, TwoHistoriesOfOneRecordAreShownAsSuch) {
+  Forge forge(the_day());
+  forge.entries[forge.last("note")].body["text"] = "the show did not begin";
+  const record::test::Scratch scratch;
+  const std::string a = scratch.path("a"), b = scratch.path("b");
+  record::test::write_file(a, the_day());
+  record::test::write_file(b, forge.sealed());
+  const auto fork = compare(a, b);
+  ASSERT_TRUE(fork.ok());
+  EXPECT_EQ(fork->relation, Relation::part);
+  EXPECT_TRUE(fork->differ());
+  EXPECT_EQ(fork->entries, forge.last("note"));
+  EXPECT_EQ(fork->line, compare(b, a)->line);
+  EXPECT_THAT(fork->sentence(), testing::HasSubstr("two histories"));
+  EXPECT_EQ(compare(a, a)->relation, Relation::same);
+}
+
+TEST(Fork, ABeginningIsNoFork) {
+  const record::test::Scratch scratch;
+  const std::string a = scratch.path("a"), b = scratch.path("b"), c = scratch.path("c");
+  record::test::write_file(a, the_day());
+  const std::size_t cut = the_day().find("\n{\"n\":7,");
+  record::test::write_file(b, the_day().substr(0, cut + 1));
+  record::test::write_file(c, "another\n");
+  EXPECT_EQ(compare(a, b)->relation, Relation::a_goes_on);
+  EXPECT_EQ(compare(b, a)->relation, Relation::b_goes_on);
+  EXPECT_FALSE(compare(a, b)->differ());
+  EXPECT_EQ(compare(a, c)->relation, Relation::other_record);
+  EXPECT_FALSE(compare(a, scratch.path("none")).ok());
+}
+
+}  // namespace
+}  // namespace walkdown::check
