@@ -253,16 +253,19 @@ class Explainer {
     held_.lift(i);
     out.event.net = search_.net(out.event);
     const auto seen = rivals_.seen_of(out.event);
-    double sum = 1 + std::exp(out.event.net);
+    // Weights against the event's own: the evidence for a whole module is beyond what exp() holds.
+    const double own = out.event.net;
+    const auto weight = [&](double net) { return std::exp(std::clamp(net - own, -700.0, 700.0)); };
+    double sum = weight(0) + 1;
     Events others = rivals_.around(out.event, out.event.net - kRivalRoom);
     for (std::size_t k = 0; k < others.size() && k < kMostRivals; ++k) {
       Event& other = others[k];
       if (duplicate(out, other)) continue;
-      sum += std::exp(other.net);
+      sum += weight(other.net);
       (rivals_.seen_of(other) == seen ? out.same : out.rivals).push_back(std::move(other));
     }
-    out.confidence = std::exp(out.event.net) / sum;
-    for (const Event& rival : out.rivals) out.shares.push_back(std::exp(rival.net) / sum);
+    out.confidence = 1 / sum;
+    for (const Event& rival : out.rivals) out.shares.push_back(weight(rival.net) / sum);
     held_.put_back(i);
     return out;
   }

@@ -249,7 +249,7 @@ Weights Mixture::overs(const Slot& slot, const Spec& spec) const {
   at(w, Cause::open) = rate.open;
   at(w, Cause::intermittent) = rate.intermittent * wobble(slot, spec.sound);
   at(w, Cause::sound) = normal_below((spec.sound.mean - shared_.range) / sigma);
-  if (slot.seen.repeated) at(w, Cause::repeated) = rate.repeated;
+  // An over after an over is what neighbours that are open send: no sign of a line sent twice.
   at(w, Cause::unknown) = priors_.floor_per_ohm;
   return w;
 }

@@ -95,6 +95,27 @@ TEST(Diagnose, AnOffsetNearTheAccuracyIsNoFinding) {
   }
 }
 
+// The evidence for two exchanged modules of many pins is beyond what exp() holds.
+TEST(Diagnose, OverwhelmingEvidenceHasAConfidence) {
+  auto field = field_of(Style::mixed, 21, 0);
+  const auto& layout = field.plan.layout.rails;
+  const auto same = [&](std::uint16_t a, std::uint16_t b) { return layout.at(a) == layout.at(b); };
+  std::uint16_t other = 2;
+  while (!same(1, other)) ++other;
+  for (auto& sample : field.samples) {
+    if (sample.pin.module == 1)
+      sample.pin.module = other;
+    else if (sample.pin.module == other)
+      sample.pin.module = 1;
+    if (!sample.over) sample.ohm += 1e-3;
+  }
+  const auto outcome = match::diagnose(field.plan, field.tester, field.samples);
+  ASSERT_FALSE(outcome.findings.empty());
+  EXPECT_EQ(outcome.findings[0].kind, match::Kind::modules_exchanged);
+  EXPECT_GT(outcome.findings[0].confidence, 0.99);
+  EXPECT_LE(outcome.findings[0].confidence, 1.0);
+}
+
 TEST(Diagnose, LowAndHighAreOutsideThePrintedBand) {
   const auto field = field_of(Style::mixed, 7, 6);
   for (const auto& pin : match::diagnose(field.plan, field.tester, field.samples).pins) {
