@@ -8,12 +8,15 @@
 
 #include "checklist/cli/commands.h"
 #include "checklist/cli/crew_hand.h"
+#include "checklist/cli/demo_day.h"
 #include "checklist/cli/demo_field.h"
 #include "checklist/cli/demo_files.h"
 #include "checklist/cli/files.h"
 #include "checklist/cli/match_text.h"
+#include "checklist/cli/show_inputs.h"
 #include "checklist/cli/stop.h"
 #include "checklist/cli/verify_record.h"
+#include "reader/match/after.h"
 #include "reader/match/test_current.h"
 #include "reader/trainer/faults.h"
 
@@ -23,7 +26,8 @@ namespace {
 constexpr double kLinesPerS = 600;  // slow enough to watch, quick enough for a minute
 constexpr unsigned kReadings = 3;   // of each pin; two at least tell an intermittent joint
 constexpr int kRounds = 6;
-constexpr const char* kHand = "Ines-Holm";  // invented
+constexpr const char* kHand = "Ines Holm";  // of the invented crew
+constexpr std::size_t kMisfires = 2;        // invented too
 
 struct DemoArguments {
   std::string folder;
@@ -95,13 +99,69 @@ void preface(const Inputs& inputs, const DemoFiles& files, const std::string& po
       inputs.planned.plan.pins.size(), inputs.planned.plan.layout.rails.size(), files.folder);
 }
 
+// The whole show: the files that reading needs, and those of the day.
+Result<show::Show> whole_show(const DemoFiles& files) {
+  ShowPaths paths;
+  paths.inputs = files.inputs;
+  paths.site = files.site;
+  paths.checklist = files.checklist;
+  paths.distances = files.distances;
+  return gather_show(paths);
+}
+
+// What is left of the field when the show is over: igniters burn through, all but a few.
+void burn(trainer::Field& field, const plan::Plan& plan) {
+  const std::size_t last = plan.pins.size() - kMisfires;
+  for (std::size_t i = 0; i < last; ++i) {
+    if (plan.pins[i].load.count == 0) continue;
+    // A pin that had no load to burn stays as it is.
+    [[maybe_unused]] const auto burnt = field.set_fault(plan.pins[i].id, trainer::FaultKind::open);
+  }
+}
+
+Result<std::size_t> sweep_after(trainer::Field& field, FieldRecord& record, DemoField& live) {
+  const auto& planned = record.desk().prepared().planned;
+  burn(field, planned.plan);
+  const auto before = record.desk().samples();
+  if (const auto read = live.read(field.pins(), 1); !read) return read.error();
+  const auto all = record.desk().samples();
+  const auto after = std::span(all).subspan(before.size());
+  const auto found = match::after_show(planned.plan, planned.tester.model, before, after);
+  const auto live_pins = static_cast<std::size_t>(
+      std::count_if(found.pins.begin(), found.pins.end(), [](const match::AfterPin& pin) {
+        return pin.word == match::AfterWord::did_not_fire ||
+               pin.word == match::AfterWord::some_left ||
+               pin.word == match::AfterWord::treat_as_live;
+      }));
+  fmt::print(
+      "  {} of {} pins still read a load; {} more show nothing for sure and are looked at in the "
+      "search. An open pin proves nothing.\n",
+      live_pins, found.pins.size(), found.possible_misfires.size() - live_pins);
+  return live_pins;
+}
+
+// The day up to the field, the field, and the day to its end.
+Result<match::Outcome> run_day(DemoDay& day, trainer::Field& field, FieldRecord& record,
+                               DemoField& live) {
+  if (const auto morning = day.morning(); !morning) return morning.error();
+  auto outcome = prove_field(field, record, live);
+  if (!outcome || to_act_on(*outcome)) return outcome;
+  if (const auto evening = day.evening(); !evening) return evening.error();
+  if (const auto show = day.show(); !show) return show.error();
+  const auto after = day.after([&] { return sweep_after(field, record, live); });
+  if (!after) return after.error();
+  return outcome;
+}
+
 Status finish(FieldRecord& record, const DemoFiles& files, const match::Outcome& outcome) {
-  if (const auto closed = record.writer().close(); !closed) return not_done(closed.error());
+  const auto closed = record.desk().close("the end of the demonstration");
+  if (!closed) return not_done(closed.error());
   heading("The record");
   const auto report = verify_record(files.record, {});
   if (!report) return not_done(report.error());
   fmt::print("{}", verify_text(files.record, *report));
-  fmt::print("Look at it yourself:\n  walkdown verify {}\n", files.record);
+  fmt::print("Look at it yourself:\n  walkdown verify {}\n  walkdown day status --record {}\n",
+             files.record, files.record);
   return report->holds && !to_act_on(outcome) ? Status::nothing_to_act_on : Status::act;
 }
 
@@ -113,13 +173,18 @@ Status run(const DemoArguments& arguments) {
   if (!inputs) return Status::not_done;
   auto field = faulty_field(*inputs, files->faults, arguments.seed);
   if (!field) return not_done(field.error());
-  const record::SystemClock clock;
-  auto record = FieldRecord::open(files->record, *inputs, files->station_key, clock);
+  const auto show = whole_show(*files);
+  if (!show) return not_done(show.error());
+  DemoClock clock(kDemoStart_at_ms);
+  auto record = FieldRecord::open(files->record, *show, files->station_key, clock);
   if (!record) return not_done(record.error());
   auto live = DemoField::open(*field, *record, inputs->planned.tester.port, kLinesPerS);
   if (!live) return not_done(live.error());
   preface(*inputs, *files, live->port());
-  const auto outcome = prove_field(*field, *record, *live);
+  auto day = DemoDay::begin(record->desk(), clock, files->folder + "/crew",
+                            [](const std::string& line) { fmt::print("{}\n", line); });
+  if (!day) return not_done(day.error());
+  const auto outcome = run_day(*day, *field, *record, *live);
   if (!outcome) return not_done(outcome.error());
   return finish(*record, *files, *outcome);
 }

@@ -319,15 +319,16 @@ Done DemoDay::search(std::size_t live) {
   if (!inside) return inside;
   if (live > 0) {
     clock_to(23, 25);
-    const Done found = all(
-        {[&] { return answer(crew_.edda, "sweep", "live material, marked and guarded"); },
-         [&] {
-           return act([&](Desk& desk) {
-             return desk::note(desk, fmt::format("{} pins of the sweep may still be live: each was "
-                                                 "guarded, shunted and taken down by the lead",
-                                                 live));
-           });
-         }});
+    const Done found =
+        all({[&] { return answer(crew_.edda, "sweep", "live material, marked and guarded"); },
+             [&] {
+               return act([&](Desk& desk) {
+                 return desk::note(desk,
+                                   fmt::format("{} pins still read a load after the show: each was "
+                                               "guarded, shunted and taken down by the lead",
+                                               live));
+               });
+             }});
     if (!found) return found;
   }
   clock_to(23, 55);

@@ -29,8 +29,8 @@ inline constexpr std::int64_t kDemoOffset_min = 120;
 class DemoDay {
  public:
   using Say = std::function<void(const std::string& line)>;
-  // Reads the field once more after the show, into the same record; gives back how many pins may
-  // still be live.
+  // Reads the field once more after the show, into the same record; gives back how many pins
+  // still read a load.
   using Sweep = std::function<Result<std::size_t>()>;
 
   // `desk` and `clock` outlive this; the record is on that clock and has the evening checklist.

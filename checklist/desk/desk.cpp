@@ -253,6 +253,10 @@ std::shared_ptr<const match::Outcome> Desk::outcome() const {
   return core_->read([](const Folded& folded) { return folded.outcome(); });
 }
 
+std::vector<match::Sample> Desk::samples() const {
+  return core_->read([](const Folded& folded) { return folded.field().samples(); });
+}
+
 Counts Desk::counts() const {
   return core_->read([](const Folded& folded) { return folded.counts(); });
 }

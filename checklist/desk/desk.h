@@ -83,6 +83,8 @@ class Desk {
   [[nodiscard]] day::State state() const;
   [[nodiscard]] day::Schedule schedule() const;
   [[nodiscard]] std::shared_ptr<const match::Outcome> outcome() const;
+  // What was read since each pin's last re-hook, in the order received.
+  [[nodiscard]] std::vector<match::Sample> samples() const;
   [[nodiscard]] Counts counts() const;
   // The last entries in words, the newest last; at most Folded::kMostTold.
   [[nodiscard]] std::vector<Told> told(std::size_t most) const;
