@@ -32,7 +32,7 @@ class Demo : public QObject {
 
   [[nodiscard]] const cli::DemoFiles& files() const { return files_; }
   [[nodiscard]] Places places() const;
-  // A show two hours from now, its crew enrolled. Errors: as the desk's.
+  // A show three and a half hours from now, its crew enrolled. Errors: as the desk's.
   Result<desk::Desk> open(const record::Clock& clock) const;
 
   [[nodiscard]] const std::string& port() const { return tester_->path(); }

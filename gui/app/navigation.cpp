@@ -3,7 +3,6 @@
 
 #include <QPushButton>
 #include <QShortcut>
-#include <QStyle>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -48,14 +47,13 @@ QString Navigation::name(int index) const {
   return button == nullptr ? QString() : button->text();
 }
 
-void Navigation::fit() {
+void Navigation::fit(int bar_px) {
   int widest = 0;
   for (const auto* each : inner_->findChildren<QPushButton*>()) {
     each->ensurePolished();
     widest = std::max(widest, each->sizeHint().width());
   }
-  const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
-  setFixedWidth(widest + 10 + bar);
+  setFixedWidth(widest + 12 + bar_px);
 }
 
 void Navigation::add_below(QWidget* widget) { below_->addWidget(widget); }

@@ -22,7 +22,7 @@ class Navigation : public QWidget {
   // Widgets below the names.
   void add_below(QWidget* widget);
   // As wide as its widest name, after the text grew.
-  void fit();
+  void fit(int bar_px);
 
  Q_SIGNALS:
   void chosen(int index);

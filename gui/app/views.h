@@ -6,8 +6,12 @@
 
 #include "gui/day/checklist_view.h"
 #include "gui/day/crew_view.h"
+#include "gui/faults/faults_view.h"
 #include "gui/field/field_view.h"
 #include "gui/live/session.h"
+#include "gui/record/record_view.h"
+#include "gui/tester/tester_view.h"
+#include "gui/weather/weather_view.h"
 
 namespace walkdown::gui {
 
@@ -23,8 +27,16 @@ class Views : public QStackedWidget {
   [[nodiscard]] ChecklistView& checklist() { return *checklist_; }
   [[nodiscard]] CrewView& crew() { return *crew_; }
   [[nodiscard]] FieldView& field() { return *field_; }
+  [[nodiscard]] FaultsView& faults() { return *faults_; }
+  [[nodiscard]] TesterView& tester() { return *tester_; }
+  [[nodiscard]] WeatherView& weather() { return *weather_; }
+  [[nodiscard]] RecordView& record() { return *record_; }
+
+ Q_SIGNALS:
+  void view_wanted(int index);
 
  private:
+  void connect_views();
   void add(const QString& name, QWidget* view);
   void see(const Seen& seen);
 
@@ -32,6 +44,10 @@ class Views : public QStackedWidget {
   ChecklistView* checklist_;
   CrewView* crew_;
   FieldView* field_;
+  FaultsView* faults_;
+  TesterView* tester_;
+  WeatherView* weather_;
+  RecordView* record_;
 };
 
 }  // namespace walkdown::gui

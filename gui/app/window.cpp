@@ -69,13 +69,16 @@ void Window::open(std::unique_ptr<Session> session, Demo* demo) {
   navigation_->choose(0);
   views_->setFocus();
   session_->begin();
-  if (demo_ != nullptr) session_->listener().listen(demo_->port());
+  if (demo_ != nullptr) views_->tester().listen(QString::fromStdString(demo_->port()));
 }
 
 void Window::add_navigation() {
   for (const QString& name : views_->names()) navigation_->add(name);
   connect(navigation_, &Navigation::chosen, views_, &QStackedWidget::setCurrentIndex);
+  connect(views_, &Views::view_wanted, this, &Window::go);
   if (demo_ != nullptr) {
+    connect(&views_->faults(), &FaultsView::rehooked, this,
+            [this](const match::Finding& finding) { demo_->mend(finding); });
     navigation_->add_below(button(
         tr("Demo: sweep"), [this] { demo_->sweep(); }, tr("The simulated tester reads every pin")));
     say(tr("A demonstration: show, people and faults are invented. Everybody's passphrase is: %1")
@@ -93,7 +96,7 @@ void Window::dress(const Look& look) {
   dress_application(look);
   dress_labels(this);
   strip_->dress(look);
-  if (navigation_ != nullptr) navigation_->fit();
+  if (navigation_ != nullptr) navigation_->fit(look.em(1.2));
   if (views_ != nullptr) views_->dress(look);
 }
 

@@ -58,14 +58,14 @@ void TimelineView::paintEvent(QPaintEvent*) {
     return;
   }
   paint_hours(painter);
+  paint_line(painter, bars_.show_ms, tr("show %1").arg(clock_words(bars_.show_ms)), 0);
+  paint_line(painter, bars_.end_ms, tr("end %1").arg(clock_words(bars_.end_ms)), 1);
+  paint_line(painter, bars_.now_ms, tr("now %1").arg(clock_words(bars_.now_ms)), 2);
   int top = head_height();
   for (const Bar& bar : bars_.bars) {
     paint_row(painter, bar, top);
     top += row_height();
   }
-  paint_line(painter, bars_.show_ms, tr("show %1").arg(clock_words(bars_.show_ms)), 0);
-  paint_line(painter, bars_.end_ms, tr("end %1").arg(clock_words(bars_.end_ms)), 1);
-  paint_line(painter, bars_.now_ms, tr("now %1").arg(clock_words(bars_.now_ms)), 2);
 }
 
 void TimelineView::paint_hours(QPainter& painter) const {
@@ -99,6 +99,8 @@ void TimelineView::paint_row(QPainter& painter, const Bar& bar, int top) const {
   painter.setPen(QPen(palette[Tone::rule], 1));
   painter.drawLine(0, top, width(), top);
   const int room = width() - 2 * kSide_px;
+  // The upright lines stand behind the bars, not behind the words.
+  painter.fillRect(QRect(0, top + 1, width(), 2 * metrics.height() + 2), palette[Tone::ground]);
   painter.setFont(look_.font(0.9, bar.late || bar.breaks_first));
   painter.setPen(palette[bar.late ? Tone::bad : bar.holds ? Tone::good : Tone::warn]);
   const int line = metrics.height();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/field/field_view.h"
 
-#include <QHBoxLayout>
+#include <QLabel>
 #include <QVBoxLayout>
 
 #include "gui/parts/flow_layout.h"
@@ -21,7 +21,7 @@ FieldView::FieldView(Session& session, QWidget* parent)
   canvas_->set_scene(scene_);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  panes_ = new TwoPane(make_left(), scrolled(page_), 66);
+  panes_ = new TwoPane(make_left(), scrolled(page_), 58);
   layout->addWidget(panes_);
   connect(canvas_, &FieldCanvas::pin_picked, page_, &PinPage::show_pin);
   connect(canvas_, &FieldCanvas::pin_opened, this, [this](plan::PinId pin) {
@@ -41,7 +41,9 @@ QWidget* FieldView::make_left() {
   layout->setContentsMargins(0, 0, 0, 0);
   auto* tools = new QWidget;
   auto* row = new FlowLayout(tools);
-  find_->setPlaceholderText(tr("Pin, as M01/R1/P05"));
+  QLabel* name = quiet_label(tr("Pin, as M01/R1/P05"));
+  name->setWordWrap(false);
+  row->addWidget(name);
   find_->setAccessibleName(tr("Go to a pin"));
   connect(find_, &QLineEdit::returnPressed, this, &FieldView::find);
   row->addWidget(find_);

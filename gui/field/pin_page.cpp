@@ -127,7 +127,7 @@ void PinPage::fill_buttons(const match::PinVerdict* verdict) {
   auto* buttons = new FlowLayout(row);
   const plan::PinId pin = *pin_;
   if (verdict != nullptr) {
-    buttons->addWidget(button(tr("Re-hooked: its readings no longer count"), [this, pin] {
+    buttons->addWidget(button(tr("Re-hooked"), [this, pin] {
       audit::Rehook rehook;
       rehook.pins = {pin};
       session_.act([rehook](desk::Desk& desk) { return desk::rehook(desk, rehook); }, this);

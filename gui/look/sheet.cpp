@@ -16,11 +16,11 @@ QLabel[tone="warn"] { color: @warn; }
 QLabel[tone="bad"] { color: @bad; }
 QLabel[alarm="true"] { background: @alarm; color: @alarm_text; padding: #2.px; }
 QPushButton, QToolButton { background: @raised; border: 1px solid @edge; border-radius: 3px;
-  padding: #4.px #8.px; min-height: #20.px; }
+  padding: 10px #8.px; min-height: #13.px; }
 QPushButton:focus, QToolButton:focus, QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus,
 QTextBrowser:focus, QAbstractItemView:focus, QSpinBox:focus, QDateTimeEdit:focus,
 QListView:focus { border: 3px solid @focus; }
-QPushButton:focus, QToolButton:focus { padding: -1px; padding-left: #6.px; padding-right: #6.px; }
+QPushButton:focus, QToolButton:focus { padding: 8px #7.px; }
 QPushButton:pressed, QPushButton:checked, QToolButton:checked { background: @picked;
   color: @picked_text; }
 QPushButton:disabled, QToolButton:disabled { color: @quiet; border: 1px dashed @rule;

@@ -34,6 +34,10 @@ std::vector<Stop> tour(Window& window) {
   stops.push_back({QStringLiteral("pin"), view(window, 2, [&] {
                      views.field().show_pin({8, 3, 4});
                    })});
+  stops.push_back({QStringLiteral("faults"), view(window, 3)});
+  stops.push_back({QStringLiteral("tester"), view(window, 4)});
+  stops.push_back({QStringLiteral("weather"), view(window, 5)});
+  stops.push_back({QStringLiteral("record"), view(window, 6)});
   return stops;
 }
 

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: Apache-2.0
+// What is to be done in the field, in walking order, large enough for arm's length.
+#pragma once
+
+#include <QListView>
+#include <memory>
+
+#include "gui/faults/fault_delegate.h"
+#include "gui/faults/fault_model.h"
+#include "gui/live/session.h"
+#include "gui/parts/pieces.h"
+#include "gui/parts/two_pane.h"
+
+namespace walkdown::gui {
+
+class FaultsView : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit FaultsView(Session& session, QWidget* parent = nullptr);
+
+  void see(const Seen& seen);
+  void dress(const Look& look);
+  [[nodiscard]] const FaultModel& model() const { return model_; }
+  void choose(int row);
+
+ Q_SIGNALS:
+  void pin_wanted(walkdown::plan::PinId pin);
+  // A finding was re-hooked, and that is on disk: the demo's hand does it in its field.
+  void rehooked(const walkdown::match::Finding& finding);
+
+ private:
+  [[nodiscard]] QWidget* make_list();
+  [[nodiscard]] QWidget* make_page();
+  void show_fault();
+  void rehook();
+  void print();
+  [[nodiscard]] const Fault* chosen() const;
+
+  Session& session_;
+  FaultModel model_;
+  FaultDelegate delegate_;
+  QListView* list_;
+  QLabel* head_;
+  QLabel* kind_;
+  QLabel* where_;
+  QLabel* say_;
+  QLabel* sure_;
+  QPushButton* press_;
+  QPushButton* look_at_;
+  TwoPane* panes_;
+  std::shared_ptr<const match::Outcome> shown_;
+  std::size_t shown_rehooks_ = 0;
+};
+
+}  // namespace walkdown::gui

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "gui/tester/learn_dialog.h"
+
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QSaveFile>
+#include <QVBoxLayout>
+
+#include "gui/look/words.h"
+#include "gui/parts/pieces.h"
+
+namespace walkdown::gui {
+
+LearnDialog::LearnDialog(tester::Profile base, const QStringList& lines, QWidget* parent)
+    : QDialog(parent),
+      base_(std::move(base)),
+      profile_(base_),
+      samples_(new QPlainTextEdit),
+      sample_(new SampleLine),
+      pattern_label_(quiet_label({})),
+      tried_(new QPlainTextEdit),
+      save_(button(tr("Save as a profile \u2026"), [this] { save(); })) {
+  setWindowTitle(tr("Learn a format"));
+  auto* layout = new QVBoxLayout(this);
+  layout->addWidget(label(tr("Lines of the tester: paste a few"), 1.1, true));
+  layout->addWidget(samples_);
+  layout->addWidget(label(tr("Choose a part of the first line, then press what it is"), 1.1, true));
+  layout->addWidget(sample_);
+  layout->addWidget(pattern_label_);
+  layout->addWidget(label(tr("What every line becomes"), 1.1, true));
+  layout->addWidget(tried_);
+  auto* row = new QHBoxLayout;
+  row->addStretch();
+  row->addWidget(button(tr("Close"), [this] { reject(); }));
+  row->addWidget(save_);
+  layout->addLayout(row);
+  samples_->setAccessibleName(tr("Lines of the tester"));
+  samples_->setTabChangesFocus(true);
+  tried_->setReadOnly(true);
+  tried_->setAccessibleName(tr("What every line becomes"));
+  connect(samples_, &QPlainTextEdit::textChanged, this, &LearnDialog::take_first);
+  connect(sample_, &SampleLine::changed, this, &LearnDialog::try_it);
+  samples_->setPlainText(lines.join(QChar('\n')));
+  if (lines.isEmpty()) try_it();
+}
+
+void LearnDialog::take_first() {
+  sample_->set_line(samples_->toPlainText().section(QChar('\n'), 0, 0));
+  try_it();
+}
+
+void LearnDialog::try_it() {
+  all_taken_ = false;
+  save_->setEnabled(false);
+  const std::string first = sample_->line();
+  profile_ = profile_for(base_, first);
+  const auto made = pattern_of(first, sample_->markings());
+  if (!made) {
+    pattern_label_->setText(q(made.error().sentence()));
+    return tried_->clear();
+  }
+  pattern_ = *made;
+  pattern_label_->setText(tr("Pattern: %1").arg(q(pattern_)));
+  std::vector<std::string> lines;
+  for (const QString& line : samples_->toPlainText().split(QChar('\n'))) {
+    lines.push_back(line.toStdString());
+  }
+  const auto tried = try_pattern(profile_, pattern_, lines);
+  if (!tried) return pattern_label_->setText(q(tried.error().sentence()));
+  QString text;
+  all_taken_ = !tried->empty();
+  for (const Tried& each : *tried) {
+    all_taken_ = all_taken_ && each.taken;
+    text += (each.taken ? tr("taken: ") : tr("NOT taken: ")) + q(each.line) +
+            QStringLiteral("  \u2192  ") + q(each.what) + QChar('\n');
+  }
+  tried_->setPlainText(text);
+  save_->setEnabled(all_taken_);
+}
+
+void LearnDialog::save() {
+  const QString path =
+      QFileDialog::getSaveFileName(this, tr("Save as a profile"), QStringLiteral("tester.toml"));
+  if (path.isEmpty()) return;
+  QSaveFile file(path);
+  const QByteArray text = QByteArray::fromStdString(profile_text(profile_, pattern_));
+  const bool kept =
+      file.open(QIODevice::WriteOnly) && file.write(text) == text.size() && file.commit();
+  if (kept) return accept();
+  pattern_label_->setText(tr("The file cannot be written: %1").arg(file.errorString()));
+}
+
+}  // namespace walkdown::gui
