@@ -9,6 +9,7 @@
 #include "checklist/desk/acts.h"
 #include "checklist/desk/crew.h"
 #include "checklist/desk/prepared.h"
+#include "gui/new_show/show_draft.h"
 #include "reader/trainer/faults.h"
 
 namespace walkdown::gui {
@@ -26,9 +27,16 @@ struct Invented {
 constexpr std::array kCrew{Invented{"Mara Linde", "lead"}, Invented{"Jon Weir", "safety"},
                            Invented{"Ines Holm", "crew"}, Invented{"Tom Aster", "spotter"}};
 
-ShowPaths paths_of(const cli::DemoFiles& files) {
-  return {files.inputs.plan,    files.site,      files.inputs.igniters, files.inputs.tester,
-          files.inputs.modules, files.checklist, files.distances};
+ShowDraft draft_of(const cli::DemoFiles& files) {
+  ShowDraft draft;
+  draft.path(show::Role::plan) = files.inputs.plan;
+  draft.path(show::Role::site) = files.site;
+  draft.path(show::Role::igniters) = files.inputs.igniters;
+  draft.path(show::Role::tester) = files.inputs.tester;
+  draft.path(show::Role::modules) = files.inputs.modules;
+  draft.path(show::Role::checklist) = files.checklist;
+  draft.path(show::Role::distances) = files.distances;
+  return draft;
 }
 
 Result<trainer::Field> faulty_field(const cli::DemoFiles& files, const audit::Planned& planned) {
@@ -58,7 +66,7 @@ Demo::Demo(cli::DemoFiles files, trainer::Field field, std::unique_ptr<trainer::
 Result<std::unique_ptr<Demo>> Demo::make(const std::string& folder) {
   auto files = cli::lay_out_demo(folder);
   if (!files) return files.error();
-  const auto show = show_of(paths_of(*files));
+  const auto show = show_of(draft_of(*files));
   if (!show) return show.error();
   const auto prepared = desk::prepare(*show);
   if (!prepared.prepared) {
@@ -76,7 +84,7 @@ Result<std::unique_ptr<Demo>> Demo::make(const std::string& folder) {
 Places Demo::places() const { return {files_.station_key, files_.folder + "/crew"}; }
 
 Result<desk::Desk> Demo::open(const record::Clock& clock) const {
-  const auto show = show_of(paths_of(files_));
+  const auto show = show_of(draft_of(files_));
   if (!show) return show.error();
   auto desk = open_record(files_.record, *show, places(), clock);
   if (!desk) return desk.error();

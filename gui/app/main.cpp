@@ -48,9 +48,11 @@ int run_demo(const Arguments& arguments, const record::Clock& clock) {
 }
 
 int run_record(const Arguments& arguments, const record::Clock& clock) {
-  auto desk = gui::open_record(arguments.record, std::nullopt, {}, clock);
-  if (!desk) return not_done(desk.error());
-  return show(std::make_unique<gui::Session>(std::move(desk).value(), gui::crew_of({})), nullptr);
+  gui::Window window;
+  window.start(clock);
+  if (!arguments.record.empty()) window.open_later(arguments.record, std::nullopt);
+  window.show();
+  return QApplication::exec();
 }
 
 }  // namespace
@@ -70,7 +72,5 @@ int main(int argc, char** argv) {
   std::setlocale(LC_NUMERIC, "C");
   const record::SystemClock clock;
   if (arguments.demo) return run_demo(arguments, clock);
-  if (!arguments.record.empty()) return run_record(arguments, clock);
-  fmt::print(stderr, "Name a record, or --demo; see --help.\n");
-  return 2;
+  return run_record(arguments, clock);
 }

@@ -5,7 +5,6 @@
 
 #include <array>
 
-#include "checklist/cli/files.h"
 #include "checklist/desk/crew.h"
 #include "checklist/record/keys.h"
 
@@ -33,26 +32,6 @@ Result<desk::Desk> open_record(const std::string& path, const std::optional<show
 
 desk::Crew crew_of(const Places& places) {
   return desk::Crew(places.crew.empty() ? desk::Crew::default_folder() : places.crew);
-}
-
-Result<show::Show> show_of(const ShowPaths& paths) {
-  show::Show show;
-  const std::array<std::pair<const std::string*, show::Role>, 7> files{{
-      {&paths.plan, show::Role::plan},
-      {&paths.site, show::Role::site},
-      {&paths.igniters, show::Role::igniters},
-      {&paths.tester, show::Role::tester},
-      {&paths.modules, show::Role::modules},
-      {&paths.checklist, show::Role::checklist},
-      {&paths.distances, show::Role::distances},
-  }};
-  for (const auto& [path, role] : files) {
-    if (path->empty()) continue;
-    auto text = cli::read_file(*path);
-    if (!text) return text.error();
-    show.put({role, cli::base_name(*path), std::move(text).value()});
-  }
-  return show;
 }
 
 }  // namespace walkdown::gui

@@ -23,16 +23,4 @@ struct Places {
                                              const Places& places, const record::Clock& clock);
 [[nodiscard]] desk::Crew crew_of(const Places& places);
 
-// A show from files on disk; each role may be left out but the plan. Errors: io.
-struct ShowPaths {
-  std::string plan;
-  std::string site;
-  std::string igniters;
-  std::string tester;
-  std::string modules;
-  std::string checklist;
-  std::string distances;
-};
-[[nodiscard]] Result<show::Show> show_of(const ShowPaths& paths);
-
 }  // namespace walkdown::gui

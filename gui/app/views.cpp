@@ -54,6 +54,7 @@ void Views::dress(const Look& look) {
   crew_->dress(look);
   field_->dress(look);
   faults_->dress(look);
+  tester_->dress(look);
   weather_->dress(look);
   record_->dress(look);
 }

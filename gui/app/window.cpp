@@ -2,14 +2,18 @@
 #include "gui/app/window.h"
 
 #include <QCloseEvent>
+#include <QCoreApplication>
+#include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QThreadPool>
 #include <QVBoxLayout>
 
 #include "gui/app/demo.h"
 #include "gui/app/look_dialog.h"
 #include "gui/app/settings.h"
 #include "gui/look/words.h"
+#include "gui/new_show/new_show_dialog.h"
 #include "gui/parts/pieces.h"
 
 namespace walkdown::gui {
@@ -70,6 +74,56 @@ void Window::open(std::unique_ptr<Session> session, Demo* demo) {
   views_->setFocus();
   session_->begin();
   if (demo_ != nullptr) views_->tester().listen(QString::fromStdString(demo_->port()));
+}
+
+void Window::start(const record::Clock& clock) {
+  clock_ = &clock;
+  start_ = new StartPage;
+  layout_->addWidget(start_, 1);
+  body_ = start_;
+  strip_->hide();
+  connect(start_, &StartPage::open_wanted, this, &Window::ask_for_record);
+  connect(start_, &StartPage::new_wanted, this, &Window::ask_for_show);
+  dress(look_);
+}
+
+void Window::ask_for_record() {
+  const QString path = QFileDialog::getOpenFileName(this, tr("Open a record"));
+  if (!path.isEmpty()) open_later(path.toStdString(), std::nullopt);
+}
+
+void Window::ask_for_show() {
+  auto* dialog = new NewShowDialog(this);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->resize(size() * 0.85);
+  connect(dialog, &QDialog::accepted, this, [this, dialog] {
+    const auto show = show_of(dialog->draft());
+    if (show) return open_later(dialog->record().toStdString(), *show);
+    if (start_) start_->say(q(show.error().sentence()));
+  });
+  dialog->open();
+}
+
+void Window::open_later(const std::string& path, const std::optional<show::Show>& show) {
+  if (start_) start_->say(tr("Reading the record \u2026"));
+  const QPointer<Window> self(this);
+  QThreadPool::globalInstance()->start([self, path, show, clock = clock_] {
+    auto desk = std::make_shared<Result<desk::Desk>>(open_record(path, show, {}, *clock));
+    QMetaObject::invokeMethod(QCoreApplication::instance(),
+                              [self, desk, is_new = show.has_value()] {
+                                if (self) self->opened(*desk, is_new);
+                              });
+  });
+}
+
+void Window::opened(Result<desk::Desk>& desk, bool is_new) {
+  if (!desk) {
+    if (start_) start_->say(q(desk.error().sentence()));
+    return;
+  }
+  strip_->setVisible(true);
+  open(std::make_unique<Session>(std::move(desk).value(), crew_of({})), nullptr);
+  if (is_new) go(views_->indexOf(&views_->crew()));
 }
 
 void Window::add_navigation() {

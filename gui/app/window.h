@@ -3,11 +3,14 @@
 #pragma once
 
 #include <QLabel>
+#include <QPointer>
 #include <QTimer>
 #include <QWidget>
 #include <memory>
 
 #include "gui/app/navigation.h"
+#include "gui/app/opening.h"
+#include "gui/app/start_page.h"
 #include "gui/app/views.h"
 #include "gui/day/strip.h"
 #include "gui/live/session.h"
@@ -28,6 +31,11 @@ class Window : public QWidget {
 
   // Takes what was open before out of the window. `demo` may be null; it outlives the window.
   void open(std::unique_ptr<Session> session, Demo* demo);
+  // Nothing is open: a page to open a record or plan a new show. `clock` outlives the window.
+  void start(const record::Clock& clock);
+  // Opens in another thread, since a long record takes a while to verify; a new one where there is
+  // a show.
+  void open_later(const std::string& path, const std::optional<show::Show>& show);
   void dress(const Look& look);
   void go(int view);
 
@@ -44,10 +52,15 @@ class Window : public QWidget {
   void call_hold();
   void say(const QString& sentence, const QString& tone);
   void choose_look();
+  void ask_for_record();
+  void ask_for_show();
+  void opened(Result<desk::Desk>& desk, bool is_new);
 
   Look look_;
   std::unique_ptr<Session> session_;
   Demo* demo_ = nullptr;
+  const record::Clock* clock_ = nullptr;
+  QPointer<StartPage> start_;
   Strip* strip_;
   QLabel* said_;
   QTimer* forget_;

@@ -35,7 +35,11 @@ TesterView::TesterView(Session& session, QWidget* parent)
       link_(label({}, 1.2, true)),
       walk_(new WalkPanel(session.listener())),
       lines_(new QPlainTextEdit) {
-  auto* layout = new QVBoxLayout(this);
+  auto* inner = new QWidget;
+  auto* outer = new QVBoxLayout(this);
+  outer->setContentsMargins(0, 0, 0, 0);
+  outer->addWidget(scrolled(inner));
+  auto* layout = new QVBoxLayout(inner);
   add_ports(layout);
   layout->addWidget(link_);
   const audit::Planned& planned = session.prepared().planned;
@@ -52,6 +56,8 @@ TesterView::TesterView(Session& session, QWidget* parent)
   connect(&session.ledger(), &Ledger::grown, this, &TesterView::see_lines);
   see_link(LinkWord::none, {});
 }
+
+void TesterView::dress(const Look& look) { lines_->setMinimumHeight(look.em(14)); }
 
 void TesterView::add_ports(QVBoxLayout* layout) {
   layout->addWidget(quiet_label(tr("Port: found by name, none is opened before you press Listen")));

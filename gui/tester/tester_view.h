@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "gui/live/session.h"
+#include "gui/look/look.h"
 #include "gui/tester/walk_panel.h"
 
 namespace walkdown::gui {
@@ -17,6 +18,7 @@ class TesterView : public QWidget {
  public:
   explicit TesterView(Session& session, QWidget* parent = nullptr);
 
+  void dress(const Look& look);
   void listen(const QString& path);
   [[nodiscard]] QString lines() const { return lines_->toPlainText(); }
   [[nodiscard]] WalkPanel& walk() { return *walk_; }

@@ -3,6 +3,10 @@
 
 #include <QTest>
 
+#include "gui/day/sign_dialog.h"
+#include "gui/new_show/new_show_dialog.h"
+#include "gui/tester/learn_dialog.h"
+
 namespace walkdown::gui {
 namespace {
 
@@ -38,6 +42,38 @@ std::vector<Stop> tour(Window& window) {
   stops.push_back({QStringLiteral("tester"), view(window, 4)});
   stops.push_back({QStringLiteral("weather"), view(window, 5)});
   stops.push_back({QStringLiteral("record"), view(window, 6)});
+  stops.push_back({QStringLiteral("new-show"), [&window] {
+                     NewShowDialog pages(&window);
+                     pages.resize(window.size() * 0.85);
+                     pages.show();
+                     QTest::qWait(100);
+                     return pages.grab();
+                   }});
+  stops.push_back({QStringLiteral("sign"), [&window] {
+                     Ask ask{QStringLiteral("Lift the hold"),
+                             QStringLiteral("What the hold broke is to be answered anew."),
+                             {},
+                             {},
+                             QStringLiteral("Reason")};
+                     SignDialog dialog(*window.session(), ask, {}, &window);
+                     dialog.show();
+                     QTest::qWait(50);
+                     return dialog.grab();
+                   }});
+  stops.push_back({QStringLiteral("learn"), [&window] {
+                     LearnDialog dialog(
+                         tester::default_profile(),
+                         {QStringLiteral("CH 3: 2.31 ohm"), QStringLiteral("CH 4: OL ohm")},
+                         &window);
+                     dialog.resize(window.size() * 0.85);
+                     dialog.show();
+                     dialog.sample().choose(3, 1);
+                     dialog.sample().mark(Part::pin);
+                     dialog.sample().choose(6, 4);
+                     dialog.sample().mark(Part::value);
+                     QTest::qWait(50);
+                     return dialog.grab();
+                   }});
   return stops;
 }
 

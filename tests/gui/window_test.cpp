@@ -15,6 +15,7 @@
 #include "checklist/record/clock.h"
 #include "gui/app/demo.h"
 #include "gui/day/sign_dialog.h"
+#include "gui/new_show/new_show_dialog.h"
 #include "tests/gui/tour.h"
 
 namespace walkdown::gui {
@@ -153,6 +154,30 @@ TEST_F(DemoWindow, TheRecordVerifiesWhileItIsWritten) {
   view.verify();
   ASSERT_TRUE(QTest::qWaitFor([&] { return view.verified().contains("held"); }, kPatience_ms))
       << view.verified().toStdString();
+}
+
+// From files to an open record, by the pages a crew would go through.
+TEST_F(DemoWindow, ANewShowIsPlannedFromFilesAndOpened) {
+  const cli::DemoFiles& files = demo_->files();
+  NewShowDialog pages;
+  pages.show();
+  pages.set_path(show::Role::plan, QString::fromStdString(files.faults));  // no plan at all
+  pages.set_record(folder_.path() + "/new.record");
+  pages.go(pages.steps() - 1);
+  QTest::qWait(300);
+  EXPECT_FALSE(pages.ready());
+  pages.set_path(show::Role::plan, QString::fromStdString(files.inputs.plan));
+  pages.set_path(show::Role::igniters, QString::fromStdString(files.inputs.igniters));
+  pages.set_path(show::Role::modules, QString::fromStdString(files.inputs.modules));
+  pages.set_path(show::Role::site, QString::fromStdString(files.site));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return pages.ready(); }, kPatience_ms));
+  const auto show = show_of(pages.draft());
+  ASSERT_TRUE(show) << show.error().sentence();
+  auto desk = open_record(pages.record().toStdString(), *show, demo_->places(), clock_);
+  ASSERT_TRUE(desk) << desk.error().sentence();
+  EXPECT_EQ(desk->prepared().planned.plan.pins.size(),
+            session().prepared().planned.plan.pins.size());
+  EXPECT_FALSE(desk->checklist().items.empty());
 }
 
 TEST_F(DemoWindow, EveryControlHasANameForAScreenReader) {

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "gui/app/start_page.h"
+
+#include <QVBoxLayout>
+
+#include "gui/parts/pieces.h"
+
+namespace walkdown::gui {
+
+StartPage::StartPage(QWidget* parent) : QWidget(parent), said_(label({})) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setAlignment(Qt::AlignTop);
+  layout->setContentsMargins(40, 40, 40, 40);
+  layout->addWidget(label(QStringLiteral("walkdown"), 2.4, true));
+  layout->addWidget(
+      label(tr("Reads and records the show day. It never fires, arms or transmits.")));
+  layout->addSpacing(20);
+  layout->addWidget(button(tr("Open a record \u2026"), [this] { Q_EMIT open_wanted(); }));
+  layout->addWidget(button(tr("New show \u2026"), [this] { Q_EMIT new_wanted(); }));
+  layout->addWidget(said_);
+  set_tone(said_, "bad");
+}
+
+void StartPage::say(const QString& sentence) { said_->setText(sentence); }
+
+}  // namespace walkdown::gui
