@@ -21,5 +21,6 @@ void add_crew(CLI::App& app, Run& chosen);
 void add_show(CLI::App& app, Run& chosen);
 void add_day(CLI::App& app, Run& chosen);
 void add_verify(CLI::App& app, Run& chosen);
+void add_report(CLI::App& app, Run& chosen);
 
 }  // namespace walkdown::cli

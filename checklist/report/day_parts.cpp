@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+// The checklist as a timeline, holds, and what came after the show.
+#include <map>
+
+#include "checklist/report/page.h"
+
+namespace walkdown::report {
+namespace {
+
+void item_table(Page& page) {
+  const auto& list = page.model.prepared.checklist;
+  std::vector<std::vector<std::string>> rows;
+  for (std::size_t i = 0; i < page.model.items.size(); ++i) {
+    const ItemAt& item = page.model.items[i].last;
+    std::string who = esc(item.state.by);
+    if (!item.state.second.empty()) who += fmt::format(" and {}", esc(item.state.second));
+    if (item.state.answered_n) who += fmt::format(" {}", Page::entry(*item.state.answered_n));
+    if (item.state.fast) who += " (answered under a second after the question)";
+    rows.push_back({esc(list.stages[page.model.items[i].stage].title), esc(item.question),
+                    esc(item.state.answer), who, standing_word(item.state.standing)});
+  }
+  page.table({"stage", "question", "last answer", "signed by", "at the end"}, rows);
+}
+
+void holds(Page& page) {
+  page.out += "<h3>Holds</h3>\n";
+  std::vector<Line> lines;
+  for (const Hold& hold : page.model.holds) {
+    lines.push_back(hold.called);
+    if (hold.lifted) lines.push_back(*hold.lifted);
+  }
+  page.lines(lines, "Nobody called a hold.");
+}
+
+}  // namespace
+
+void checklist_part(Page& page) {
+  page.section("The checklist through the day");
+  if (page.model.items.empty()) {
+    page.text("The record has no checklist.");
+  } else {
+    page.out += checklist_chart(page);
+    item_table(page);
+  }
+  holds(page);
+  page.out += "<h3>Restarts, clock and sleep of the station</h3>\n";
+  page.lines(page.model.breaks, "The station ran through, and its clock was not set.");
+  page.out += "<h3>Notes and statements</h3>\n";
+  page.lines(page.model.notes, "None.");
+  page.end_section();
+}
+
+void after_part(Page& page) {
+  page.section("After the show");
+  const auto& after = page.model.after;
+  if (!after) {
+    page.text(
+        "No pin was read after a release: this record cannot say which pins may not have fired.");
+    return page.end_section();
+  }
+  std::map<std::string, std::int64_t> words;
+  std::vector<std::vector<std::string>> rows;
+  constexpr std::size_t kMostRows = 200;
+  for (const match::AfterPin& pin : after->pins) {
+    ++words[std::string(match::text(pin.word))];
+    const bool plainly_open =
+        pin.word == match::AfterWord::open || pin.word == match::AfterWord::open_series;
+    if (plainly_open || rows.size() >= kMostRows) continue;
+    const auto ohm = [](const std::optional<double>& value) {
+      return value ? fmt::format("{:.2f}", *value) : std::string();
+    };
+    rows.push_back({esc(plan::text(pin.pin)), std::string(match::text(pin.word)),
+                    ohm(pin.before_ohm), ohm(pin.after_ohm), esc(pin.say)});
+  }
+  page.add("<p>{} readings were taken after the release. Of the planned pins: ",
+           page.model.after_readings);
+  std::string said;
+  for (const auto& [word, count] : words)
+    said += fmt::format("{}{} {}", said.empty() ? "" : ", ", count, word);
+  page.add("{}. An open pin is no proof that its effect worked; no pin here is called fired.</p>\n",
+           esc(said));
+  page.add("<h3>Possible misfires: {}</h3>\n", after->possible_misfires.size());
+  if (rows.empty()) {
+    page.text("Every pin that was read is open.");
+  } else {
+    page.table({"pin", "reads", "before, ohm", "after, ohm", "what to do"}, rows);
+  }
+  if (after->possible_misfires.size() > rows.size()) {
+    page.add("<p>and {} more.</p>\n", after->possible_misfires.size() - rows.size());
+  }
+  page.end_section();
+}
+
+}  // namespace walkdown::report

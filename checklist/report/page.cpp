@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "checklist/report/page.h"
+
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+
+#include "checklist/day/duration.h"
+#include "checklist/record/clock.h"
+#include "checklist/report/html.h"
+#include "reader/match/coverage_text.h"
+
+namespace walkdown::report {
+
+std::string esc(std::string_view text) {
+  std::string out;
+  out.reserve(text.size());
+  for (const char c : text) {
+    if (c == '&') {
+      out += "&amp;";
+    } else if (c == '<') {
+      out += "&lt;";
+    } else if (c == '>') {
+      out += "&gt;";
+    } else if (c == '"') {
+      out += "&quot;";
+    } else {
+      out += c;
+    }
+  }
+  return out;
+}
+
+std::string Times::clock(std::int64_t at_ms) const { return day::say_clock(at_ms, offset_min_); }
+std::string Times::full(std::int64_t at_ms) const {
+  return record::rfc3339(at_ms + offset_min_ * 60'000).substr(11, 8);
+}
+std::string Times::date(std::int64_t at_ms) const {
+  return record::rfc3339(at_ms + offset_min_ * 60'000).substr(0, 10);
+}
+std::string Times::zone() const {
+  if (offset_min_ == 0) return "UTC";
+  const std::int64_t size = std::abs(offset_min_);
+  return fmt::format("UTC{}{:02}:{:02}", offset_min_ < 0 ? '-' : '+', size / 60, size % 60);
+}
+
+void Page::section(std::string_view title) {
+  ++sections_;
+  add("<section id=\"s{}\"><h2><span class=\"no\">{}</span>{}</h2>\n", sections_, sections_, title);
+}
+
+void Page::table(const std::vector<std::string>& head,
+                 const std::vector<std::vector<std::string>>& rows, std::string_view css) {
+  add("<table class=\"{}\"><thead><tr>", css);
+  for (const std::string& cell : head) add("<th>{}</th>", cell);
+  out += "</tr></thead><tbody>\n";
+  for (const auto& row : rows) {
+    out += "<tr>";
+    for (const std::string& cell : row) add("<td>{}</td>", cell);
+    out += "</tr>\n";
+  }
+  out += "</tbody></table>\n";
+}
+
+void Page::lines(const std::vector<Line>& lines, std::string_view nothing) {
+  if (lines.empty()) return text(nothing);
+  std::vector<std::vector<std::string>> rows;
+  for (const Line& line : lines) {
+    rows.push_back({entry(line.n), times.full(line.at_ms), esc(line.say)});
+  }
+  table({"entry", "time", "what"}, rows, "log");
+}
+
+std::string standing_word(day::Standing standing) {
+  static constexpr std::array<const char*, 7> kSigns = {
+      "&#9633;", "&#9633;!", "&#9632;", "&#9684;", "&#10005;", "&#10006;", "&#9706;"};
+  return fmt::format("<span class=\"sign\">{}</span>&nbsp;{}",
+                     kSigns.at(static_cast<std::size_t>(standing)), day::word(standing));
+}
+
+std::string pin_list(const std::vector<plan::PinId>& pins, std::size_t most) {
+  std::string out;
+  std::size_t runs = 0;
+  for (std::size_t i = 0; i < pins.size();) {
+    std::size_t end = i + 1;
+    while (end < pins.size() && pins[end].module == pins[i].module &&
+           pins[end].rail == pins[i].rail && pins[end].pin == pins[end - 1].pin + 1) {
+      ++end;
+    }
+    if (runs++ == most) return fmt::format("{}, and {} more", out, pins.size() - i);
+    out += (out.empty() ? "" : ", ") + plan::text(pins[i]);
+    if (end - i > 1) out += fmt::format(" to P{:02}", pins[end - 1].pin);
+    i = end;
+  }
+  return out;
+}
+
+std::string metres_per_s(std::int64_t mm_per_s) {
+  const std::int64_t tenths = (mm_per_s + 99) / 100;  // upwards, as the checklist judges
+  return fmt::format("{}.{}", tenths / 10, tenths % 10);
+}
+
+std::string html(const Model& model) {
+  Page page(model);
+  page.out.reserve(std::size_t{1} << 18U);
+  page.add(
+      "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">"
+      "<meta name=\"viewport\" content=\"width=device-width\"><title>{}: report of the day</title>"
+      "<style>{}</style></head><body>\n",
+      esc(model.file), kStyle);
+  first_page(page);
+  plan_part(page);
+  faults_part(page);
+  tester_part(page);
+  weather_part(page);
+  zone_part(page);
+  custody_part(page);
+  checklist_part(page);
+  after_part(page);
+  signatures_part(page);
+  verify_part(page);
+  page.add("<footer>{} &middot; mark {} &middot; {} entries</footer>\n</body></html>\n",
+           esc(model.file), esc(model.check.mark), model.check.entries);
+  return page.out;
+}
+
+}  // namespace walkdown::report
