@@ -2,12 +2,16 @@
 #include <fmt/format.h>
 
 #include <memory>
+#include <string>
+#include <vector>
 
 #include "checklist/cli/commands.h"
 #include "checklist/cli/inputs.h"
 #include "checklist/cli/match_text.h"
 #include "reader/match/alike.h"
 #include "reader/match/band.h"
+#include "reader/match/coverage_text.h"
+#include "reader/match/firing_current.h"
 #include "reader/match/test_current.h"
 
 namespace walkdown::cli {
@@ -17,6 +21,17 @@ struct PlanArguments {
   InputPaths inputs;
   bool json = false;
 };
+
+std::string coverage_json(const match::Coverage& coverage) {
+  std::string kinds;
+  for (const auto& kind : coverage.kinds) {
+    kinds += fmt::format(R"({}{{"kind":"{}","what":{},"possible":{},"shown":{:.4f},)"
+                         R"("invisible":{:.1f},"weighed":{}}})",
+                         kinds.empty() ? "" : ",", match::text(kind.kind), json_string(kind.what),
+                         kind.possible, kind.share(), kind.invisible, kind.weighed);
+  }
+  return "[" + kinds + "]";
+}
 
 void print_json(const audit::Planned& planned, const AlikeGroups& alike) {
   std::string pins;
@@ -35,7 +50,28 @@ void print_json(const audit::Planned& planned, const AlikeGroups& alike) {
     }
     groups += fmt::format("{}[{}]", groups.empty() ? "" : ",", members);
   }
-  fmt::print("{{\"pins\":[{}],\"alike\":[{}]}}\n", pins, groups);
+  const auto current = match::judge_test_current(planned.plan, planned.tester.model);
+  fmt::print("{{\"pins\":[{}],\"alike\":[{}],\"coverage\":{},\"tester_current\":{}}}\n", pins,
+             groups, coverage_json(match::coverage(planned.plan, planned.tester.model)),
+             json_string(current.say));
+}
+
+void print_lines(const char* title, const std::vector<std::string>& lines) {
+  if (lines.empty()) return;
+  fmt::print("\n{}\n", title);
+  for (const auto& line : lines) fmt::print("  {}\n", line);
+}
+
+void print_coverage(const audit::Planned& planned, const AlikeGroups& alike) {
+  const auto coverage = match::coverage(planned.plan, planned.tester.model);
+  print_lines("What this test would show, and what no test can",
+              match::coverage_lines(coverage, alike));
+  print_lines("What the commonest loads hide", match::load_lines(coverage));
+  print_lines("What would raise that", coverage.advice);
+  if (!alike.empty()) {
+    fmt::print("\nElectrically alike: a swap inside a group cannot show; check these by eye\n{}",
+               alike_text(alike, 1000));
+  }
 }
 
 void print_text(const audit::Planned& planned, const AlikeGroups& alike) {
@@ -48,14 +84,15 @@ void print_text(const audit::Planned& planned, const AlikeGroups& alike) {
     fmt::print("  {:<12} {:.2f} to {:.2f} ohm, likely {:.2f} with standard uncertainty {:.2f}\n",
                plan::text(pin.id), band.worst.lo, band.worst.hi, band.mean_ohm, band.u_ohm);
   }
-  if (alike.empty()) return;
-  fmt::print("\n{} groups of pins are electrically alike; a swap inside one cannot show\n{}",
-             alike.size(), alike_text(alike, 1000));
+  print_coverage(planned, alike);
 }
 
 Status run(const PlanArguments& arguments) {
   const auto inputs = load_inputs(arguments.inputs);
   if (!inputs) return Status::not_done;
+  for (const auto& problem : match::lint_supply(inputs->planned.plan)) {
+    complain("note: " + problem.sentence());
+  }
   const AlikeGroups alike = match::alike(inputs->planned.plan);
   if (arguments.json) {
     print_json(inputs->planned, alike);
