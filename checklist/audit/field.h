@@ -40,6 +40,9 @@ class Field {
   [[nodiscard]] const tester::LineParser& parser() const { return parser_; }
   // Since each pin's last re-hook, in the order received.
   [[nodiscard]] const std::vector<match::Sample>& samples() const { return samples_; }
+  // What a snapshot keeps, and back: false, with nothing changed, where the bytes are no such.
+  [[nodiscard]] std::string save() const;
+  [[nodiscard]] bool load(std::string_view bytes);
   [[nodiscard]] std::uint64_t readings() const { return readings_; }  // ever
   [[nodiscard]] std::uint64_t rejected() const { return rejected_; }
 

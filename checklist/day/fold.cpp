@@ -5,13 +5,28 @@
 
 #include <utility>
 
+#include "checklist/day/body.h"
 #include "checklist/day/duration.h"
 #include "checklist/day/gate.h"
 #include "checklist/day/rules.h"
 #include "checklist/day/scene.h"
+#include "checklist/record/canonical.h"
 
 namespace walkdown::day {
 namespace {
+
+constexpr std::string_view kReading = "reading";
+
+// The pin of a reading's body as it is nearly always written; nothing for any other.
+std::optional<std::string> pin_of_reading(std::string_view text) {
+  record::Canonical body(text);
+  if (!body.take('{')) return std::nullopt;
+  body.take("\"over\":true,");
+  std::string_view pin;
+  if (!body.take("\"pin\":") || !body.take_string(&pin)) return std::nullopt;
+  if (pin.find('\\') != std::string_view::npos) return std::nullopt;
+  return std::string(pin);
+}
 
 Day first_day(const Checklist& list, const Outside& outside) {
   Day day;
@@ -59,31 +74,37 @@ Moment Fold::clocks(const record::Entry& entry) {
   return seen.moment;
 }
 
-void Fold::take(const record::Entry& entry) {
+Moment Fold::begin(const record::Entry& entry) {
   const Moment before_entry = day_.time.look(entry).moment;
   if (day_.release.word == ReleaseWord::stands && day_.release.until_aged_ms &&
       before_entry.aged_ms >= *day_.release.until_aged_ms) {
     watch_release(entry, before_entry);
   }
-  const Moment moment = clocks(entry);
   ++day_.entries;
-  if (entry.kind == "reading") return reading(entry, moment);
+  return clocks(entry);
+}
+
+void Fold::take(const record::Entry& entry) {
+  const Moment moment = begin(entry);
+  if (entry.kind == kReading) return reading(entry, text_in(entry.body, "pin"), moment);
   ruled(entry, moment);
   watch_release(entry, moment);
 }
 
+void Fold::take(const record::EntryView& view) {
+  const auto pin = view.kind == kReading ? pin_of_reading(view.body) : std::nullopt;
+  if (!pin) return take(record::entry_of(view));
+  const record::Entry entry{view.n, view.at_ms, view.up_ms, std::string(kReading), {}};
+  reading(entry, *pin, begin(entry));
+}
+
 // The hot path: a million of them in a day.
-void Fold::reading(const record::Entry& entry, Moment moment) {
+void Fold::reading(const record::Entry& entry, const std::string& pin, Moment moment) {
   ++day_.readings;
-  if (entry.body.is_object()) {
-    const auto pin = entry.body.find("pin");
-    if (pin != entry.body.end() && pin->is_string()) {
-      const std::size_t index = book_.find(pin->get_ref<const std::string&>());
-      if (index != PinBook::npos) {
-        day_.pins[index].read_n = entry.n;
-        day_.pins[index].read_aged_ms = moment.aged_ms;
-      }
-    }
+  const std::size_t index = book_.find(pin);
+  if (index != PinBook::npos) {
+    day_.pins[index].read_n = entry.n;
+    day_.pins[index].read_aged_ms = moment.aged_ms;
   }
   if (outside_.source != nullptr) outside_.source->take(entry);
   book_.forget();

@@ -18,6 +18,7 @@
 #include "checklist/day/outside.h"
 #include "checklist/day/state.h"
 #include "checklist/record/entry.h"
+#include "checklist/record/line.h"
 #include "reader/result.h"
 
 namespace walkdown::day {
@@ -28,6 +29,8 @@ class Fold {
   Fold(Checklist checklist, Outside outside);
 
   void take(const record::Entry& entry);
+  // The same from a line of the record: a reading's body is not made a tree for it.
+  void take(const record::EntryView& view);
 
   // The state at a moment not before the last entry's, by clocks of the same run of the machine.
   [[nodiscard]] State at(Now now) const;
@@ -46,8 +49,9 @@ class Fold {
   void restore(Day day);
 
  private:
+  Moment begin(const record::Entry& entry);
   Moment clocks(const record::Entry& entry);
-  void reading(const record::Entry& entry, Moment moment);
+  void reading(const record::Entry& entry, const std::string& pin, Moment moment);
   void ruled(const record::Entry& entry, Moment moment);
   void ignore(const record::Entry& entry, std::string why);
   void watch_release(const record::Entry& entry, Moment moment);

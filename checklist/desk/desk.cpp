@@ -12,6 +12,9 @@
 #include "checklist/day/signatures.h"
 #include "checklist/desk/bell.h"
 #include "checklist/desk/slept.h"
+#include "checklist/desk/snapshot.h"
+#include "checklist/record/line_source.h"
+#include "checklist/record/merkle.h"
 #include "checklist/record/signoff.h"
 
 namespace walkdown::desk {
@@ -56,15 +59,26 @@ Error mistakes(const std::vector<std::string>& errors) {
 
 class Desk::Core {
  public:
-  Core(std::string path, const record::Clock& clock, DeskOptions options)
-      : path_(std::move(path)), clock_(clock), slept_ms_(std::move(options.slept_ms)) {
+  Core(std::string path, const record::SigningKey& station, const record::Clock& clock,
+       DeskOptions options)
+      : path_(std::move(path)),
+        station_(station),
+        clock_(clock),
+        snapshots_(options.snapshot),
+        slept_ms_(std::move(options.slept_ms)) {
     if (!slept_ms_) slept_ms_ = system_slept_ms;
     writer_options_.wrap = std::move(options.wrap);
     writer_options_.sealed = [this](const record::EntryView& entry) { sealed(entry); };
   }
 
-  Done create(const show::Show& show, const std::string& origin, const record::SigningKey& station);
-  Done resume(const std::optional<show::Show>& show, const record::SigningKey& station);
+  Core(const Core&) = delete;
+  Core& operator=(const Core&) = delete;
+  Core(Core&&) = delete;
+  Core& operator=(Core&&) = delete;
+  ~Core() { leave_snapshot(); }
+
+  Done create(const show::Show& show, const std::string& origin);
+  Done resume(const std::optional<show::Show>& show);
 
   void sealed(const record::EntryView& entry) {
     {
@@ -87,7 +101,9 @@ class Desk::Core {
   }
 
   const std::string path_;
+  const record::SigningKey station_;
   const record::Clock& clock_;
+  const bool snapshots_;
   std::function<std::int64_t()> slept_ms_;
   record::WriterOptions writer_options_;
   std::mutex acting_;  // one act at a time; taken before mutex_
@@ -95,23 +111,25 @@ class Desk::Core {
   mutable std::mutex mutex_;  // of what is folded
   Folded folded_;
   std::optional<std::string> disagrees_;
+  std::uint64_t from_snapshot_ = 0;
 
   Bell bell_;
   std::optional<record::Writer> writer_;  // goes first: its thread uses all of the above
 
  private:
+  [[nodiscard]] std::optional<Snapshot> fitting_snapshot() const;
+  void leave_snapshot();
   Done look_locked();
   Done fresh_head();
   Result<Body> signed_body(const Signer& signer, std::string_view kind, const Make& make);
   Result<std::uint64_t> write(std::string_view kind, Body body);
 };
 
-Done Desk::Core::create(const show::Show& show, const std::string& origin,
-                        const record::SigningKey& station) {
+Done Desk::Core::create(const show::Show& show, const std::string& origin) {
   const auto outcome = prepare(show);
   if (!outcome.prepared) return mistakes(outcome.errors);
   auto writer = record::Writer::create(path_, {origin, show::to_json(outcome.prepared->show)},
-                                       station, clock_, writer_options_);
+                                       station_, clock_, writer_options_);
   if (!writer) return writer.error();
   writer_.emplace(std::move(writer).value());
   if (disagrees_) return Error{Code::bad_input, *disagrees_, path_, ""};
@@ -121,21 +139,55 @@ Done Desk::Core::create(const show::Show& show, const std::string& origin,
   return writer_->append_and_wait(record::Draft{kMoment, {{"slept_ms", slept_ms}}});
 }
 
-Done Desk::Core::resume(const std::optional<show::Show>& show, const record::SigningKey& station) {
+// A snapshot stands for the entries up to its own; they are verified like all others, and not
+// folded again.
+Done Desk::Core::resume(const std::optional<show::Show>& show) {
+  const auto kept = fitting_snapshot();
   Done same = done();
   record::WriterOptions options = writer_options_;
   options.verify.visitor = [&](const record::EntryView& entry) -> std::optional<std::string> {
+    if (entry.n > 0) return kept && entry.n < kept->size ? std::nullopt : folded_.take(entry);
     auto why = folded_.take(entry);
-    if (why || entry.n != 0 || !show) return why;
-    same = same_show(folded_.prepared().show, *show);
+    if (!why && show) same = same_show(folded_.prepared().show, *show);
     if (!same) return same.error().sentence();
-    return std::nullopt;
+    if (why || !kept || folded_.restore(kept->folded)) return why;
+    return "The snapshot beside the record is of another show; remove it.";
   };
-  auto writer = record::Writer::resume(path_, station, clock_, std::move(options));
+  auto writer = record::Writer::resume(path_, station_, clock_, std::move(options));
   if (!same) return same;
   if (!writer) return writer.error();
   writer_.emplace(std::move(writer).value());
+  from_snapshot_ = kept ? kept->size : 0;
   return look();
+}
+
+// One that is this station's, of entries that the record really begins with.
+std::optional<Snapshot> Desk::Core::fitting_snapshot() const {
+  if (!snapshots_) return std::nullopt;
+  auto kept = load_snapshot(snapshot_path(path_), station_);
+  if (!kept || kept->size == 0) return std::nullopt;
+  record::Tree tree;
+  const auto rest = record::read_lines(path_, {[&](std::string_view line) {
+                                                 if (line.starts_with("{\"n\":"))
+                                                   tree.add(record::leaf_hash(line));
+                                                 return tree.size() < kept->size;
+                                               },
+                                               [] { return record::kLongestOpen; }, [] {}});
+  if (!rest || tree.size() != kept->size || tree.root() != kept->root) return std::nullopt;
+  return kept;
+}
+
+// Worth its time only where folding again would take some.
+void Desk::Core::leave_snapshot() {
+  constexpr std::uint64_t kWorthIt = 2'000;
+  if (!snapshots_ || !writer_ || !writer_->flush()) return;
+  const record::Head head = writer_->head();
+  const std::lock_guard lock(mutex_);
+  const std::uint64_t entries = folded_.counts().entries;
+  if (disagrees_ || entries != head.size || entries < from_snapshot_ + kWorthIt) return;
+  // A snapshot that cannot be written costs the next run two seconds and nothing else.
+  [[maybe_unused]] const Done left = save_snapshot(
+      snapshot_path(path_), {head.origin, head.size, head.root, folded_.save()}, station_);
 }
 
 Result<std::uint64_t> Desk::Core::write(std::string_view kind, Body body) {
@@ -234,8 +286,8 @@ Result<Desk> Desk::open(const std::string& path, const std::optional<show::Show>
     return Error{Code::io, "there is no such record", path, "open a new one with its show"};
   }
   const std::string origin = options.origin;
-  auto core = std::make_unique<Core>(path, clock, std::move(options));
-  const Done opened = there ? core->resume(show, station) : core->create(*show, origin, station);
+  auto core = std::make_unique<Core>(path, station, clock, std::move(options));
+  const Done opened = there ? core->resume(show) : core->create(*show, origin);
   if (!opened) return opened.error();
   return Desk(std::move(core));
 }
@@ -269,6 +321,8 @@ day::Now Desk::now() const { return core_->now(); }
 record::Head Desk::head() const { return core_->writer_->head(); }
 Done Desk::health() const { return core_->writer_->health(); }
 const std::string& Desk::path() const { return core_->path_; }
+
+std::uint64_t Desk::from_snapshot() const { return core_->from_snapshot_; }
 
 std::optional<std::string> Desk::disagrees() const {
   const std::lock_guard lock(core_->mutex_);

@@ -59,6 +59,7 @@ struct DeskOptions {
   std::string origin;  // of a new record; empty: made up
   // How long the machine has slept since it was started. Empty: as the system says.
   std::function<std::int64_t()> slept_ms;
+  bool snapshot = true;     // leave one beside the record, and begin from one (snapshot.h)
   record::DeviceWrap wrap;  // tests
 };
 
@@ -91,6 +92,8 @@ class Desk {
   [[nodiscard]] day::Now now() const;
   // The last acknowledged checkpoint; record::mark(head().root) is the mark.
   [[nodiscard]] record::Head head() const;
+  // How many entries were not folded anew because a snapshot stood for them.
+  [[nodiscard]] std::uint64_t from_snapshot() const;
   // An entry that was written and does not hold: a fault of this program, to be said loudly.
   [[nodiscard]] std::optional<std::string> disagrees() const;
   // The first error of the medium: nothing was acknowledged after it.

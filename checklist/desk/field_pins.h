@@ -29,8 +29,11 @@ class FieldPins final : public day::PinSource {
   void take(const record::Entry& entry) override;
   [[nodiscard]] std::vector<day::PinFacts> facts() const override;
   [[nodiscard]] std::int64_t alike_groups() const override { return alike_groups_; }
-  [[nodiscard]] std::string save() const override { return {}; }
-  bool load(std::string_view /*text*/) override { return false; }
+  [[nodiscard]] std::string save() const override { return field_.save(); }
+  bool load(std::string_view text) override {
+    outcome_.reset();
+    return field_.load(text);
+  }
 
   void count_alike();
   [[nodiscard]] const audit::Field& field() const { return field_; }

@@ -50,6 +50,11 @@ class Folded {
   // a show that cannot be read, or what audit::Field says.
   std::optional<std::string> take(const record::EntryView& entry);
 
+  // What a snapshot keeps, and back: false, with nothing changed, where the bytes are not of this
+  // show. Both once the opening was taken, restore() before anything else was.
+  [[nodiscard]] std::string save() const;
+  [[nodiscard]] bool restore(std::string_view bytes);
+
   // Whether the opening was taken. Precondition of everything below.
   [[nodiscard]] bool opened() const { return parts_ != nullptr; }
   [[nodiscard]] const Prepared& prepared() const;
@@ -83,11 +88,11 @@ class Folded {
     }
   };
   void remember(const record::EntryView& view);
-  void watch_sleep(const record::Entry& entry);
+  void watch_sleep(const record::EntryView& view);
 
   std::unique_ptr<Parts> parts_;
   std::string origin_;
-  std::uint64_t entries_ = 0;
+  std::uint64_t entries_ = 0;  // also those that a snapshot stands for
   std::deque<Kept> recent_;
   std::optional<Kept> reading_;  // the last one, once it is no longer in recent_
   day::Now last_;

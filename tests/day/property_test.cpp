@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "checklist/day/snapshot.h"
 #include "world.h"
 
 namespace walkdown::day {
@@ -311,6 +312,26 @@ RC_GTEST_PROP(Day, TheSameEntriesAreTheSameStateToTheByte, ()) {
   outside.source = &again_pins;
   Fold again(world.fold.checklist(), outside);
   for (const record::Entry& entry : world.entries) again.take(entry);
+  RC_ASSERT(to_json(again.at(world.now)).dump() == to_json(world.state()).dump());
+}
+
+// Whoever goes on from a snapshot taken at any moment sees the same day.
+RC_GTEST_PROP(Day, ASnapshotAtAnyMomentChangesNothing, ()) {
+  World world;
+  world.released();
+  enrol_more(world);
+  Acting acting(world);
+  const auto before = *steps();
+  const auto behind = *steps();
+  for (const Step& step : before) acting.act(step);
+  FakePins pins;
+  Outside outside = world.outside;
+  outside.source = &pins;
+  Fold again(world.fold.checklist(), outside);
+  RC_ASSERT(restore(again, snapshot(world.fold)));
+  const std::size_t from = world.entries.size();
+  for (const Step& step : behind) acting.act(step);
+  for (std::size_t i = from; i < world.entries.size(); ++i) again.take(world.entries[i]);
   RC_ASSERT(to_json(again.at(world.now)).dump() == to_json(world.state()).dump());
 }
 

@@ -31,9 +31,11 @@ class FakePins : public PinSource {
     return all;
   }
   [[nodiscard]] std::int64_t alike_groups() const override { return groups; }
-  [[nodiscard]] std::string save() const override { return std::to_string(taken); }
+  [[nodiscard]] std::string save() const override { return nlohmann::json(verdicts).dump(); }
   bool load(std::string_view text) override {
-    taken = std::stoi(std::string(text));
+    const auto json = nlohmann::json::parse(text, nullptr, false);
+    if (!json.is_object()) return false;
+    verdicts = json.get<std::map<std::string, std::string>>();
     return true;
   }
 
