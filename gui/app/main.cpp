@@ -4,6 +4,7 @@
 
 #include <CLI/CLI.hpp>
 #include <QApplication>
+#include <QLocale>
 #include <clocale>
 #include <cstdio>
 #include <optional>
@@ -13,6 +14,7 @@
 #include "gui/app/demo.h"
 #include "gui/app/opening.h"
 #include "gui/app/window.h"
+#include "gui/look/language.h"
 
 namespace {
 
@@ -68,6 +70,10 @@ int main(int argc, char** argv) {
   QApplication::setOrganizationName(QStringLiteral("walkdown"));
   QApplication::setApplicationName(QStringLiteral("walkdown-gui"));
   const QApplication application(argc, argv);
+  gui::Translator translator;
+  if (gui::load_language(translator, QLocale().uiLanguages(), QStringLiteral(":/i18n"))) {
+    QApplication::installTranslator(&translator);
+  }
   // QApplication takes the person's locale for everything; numbers in files stay as in C.
   std::setlocale(LC_NUMERIC, "C");
   const record::SystemClock clock;

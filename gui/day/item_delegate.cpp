@@ -44,7 +44,7 @@ void ItemDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
   painter->setPen(palette[picked ? Tone::picked_text : Tone::text]);
   painter->drawText(inner.adjusted(0, plate + kPad_px / 2, 0, 0), kWrap, index.data().toString());
   if (option.state.testFlag(QStyle::State_HasFocus)) {
-    painter->setPen(QPen(palette[Tone::focus], 3));
+    painter->setPen(QPen(palette[picked ? Tone::picked_text : Tone::focus], 3));
     painter->setBrush(Qt::NoBrush);
     painter->drawRect(option.rect.adjusted(1, 1, -2, -2));
   }

@@ -57,7 +57,7 @@ void FaultDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
   painter->setPen(QPen(palette[Tone::rule], 1));
   painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
   if (option.state.testFlag(QStyle::State_HasFocus)) {
-    painter->setPen(QPen(palette[Tone::focus], 3));
+    painter->setPen(QPen(palette[picked ? Tone::picked_text : Tone::focus], 3));
     painter->setBrush(Qt::NoBrush);
     painter->drawRect(option.rect.adjusted(1, 1, -2, -2));
   }

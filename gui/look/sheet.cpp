@@ -23,6 +23,7 @@ QListView:focus { border: 3px solid @focus; }
 QPushButton:focus, QToolButton:focus { padding: 8px #7.px; }
 QPushButton:pressed, QPushButton:checked, QToolButton:checked { background: @picked;
   color: @picked_text; }
+QPushButton:checked:focus { border: 3px solid @picked_text; }
 QPushButton:disabled, QToolButton:disabled { color: @quiet; border: 1px dashed @rule;
   background: @panel; }
 QPushButton[alarm="true"] { background: @alarm; color: @alarm_text; font-weight: bold; }

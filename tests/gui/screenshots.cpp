@@ -14,6 +14,7 @@
 #include "checklist/record/clock.h"
 #include "gui/app/demo.h"
 #include "gui/app/window.h"
+#include "gui/look/language.h"
 #include "tests/gui/tour.h"
 
 namespace {
@@ -45,6 +46,10 @@ int main(int argc, char** argv) {
   qputenv("QT_QPA_PLATFORM", "offscreen");
   const QApplication application(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
+  gui::Translator translator;
+  if (gui::load_language(translator, {qEnvironmentVariable("LANGUAGE", "en")}, WALKDOWN_QM)) {
+    QApplication::installTranslator(&translator);
+  }
   if (argc != 2 || !QDir().mkpath(QString::fromLocal8Bit(argv[1]))) {
     fmt::print(stderr, "Name a folder for the pictures: gui-screenshots DIR\n");
     return 2;
