@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // Errors are values. A function that can fail returns Result<T> (or Done, when there is nothing to
-// return but the fact); an Error carries one sentence for the person: what failed, where, what to do.
+// return but the fact); an Error carries one sentence for the person: what failed, where, what to
+// do.
 #pragma once
 
 #include <string>
@@ -11,7 +12,8 @@ namespace walkdown {
 
 enum class Code {
   usage,      // the call itself is wrong: an option, an expression. Not for the content of a file.
-  bad_input,  // a file or a line has content that cannot be taken. Not for a file that is not there.
+  bad_input,  // a file or a line has content that cannot be taken. Not for a file that is not
+              // there.
   io,         // the system refused: no such file, no permission, disk full, device gone.
   busy,       // somebody else holds it: a port, a record. Trying later can help.
   refused,    // a rule of the day says no: wrong role, key not held. Trying again does not help.

@@ -16,6 +16,8 @@
 #include "checklist/cli/show_inputs.h"
 #include "checklist/cli/stop.h"
 #include "checklist/cli/verify_record.h"
+#include "checklist/report/build.h"
+#include "checklist/report/html.h"
 #include "reader/match/after.h"
 #include "reader/match/test_current.h"
 #include "reader/trainer/faults.h"
@@ -160,8 +162,14 @@ Status finish(FieldRecord& record, const DemoFiles& files, const match::Outcome&
   const auto report = verify_record(files.record, {});
   if (!report) return not_done(report.error());
   fmt::print("{}", verify_text(files.record, *report));
-  fmt::print("Look at it yourself:\n  walkdown verify {}\n  walkdown day status --record {}\n",
-             files.record, files.record);
+  const auto model = report::build(files.record);
+  if (!model) return not_done(model.error());
+  const Done kept = write_file(files.report, report::html(*model));
+  if (!kept) return not_done(kept.error());
+  fmt::print(
+      "The report for a person: {}\nLook at it yourself:\n  walkdown verify {}\n"
+      "  walkdown day status --record {}\n",
+      files.report, files.record, files.record);
   return report->holds && !to_act_on(outcome) ? Status::nothing_to_act_on : Status::act;
 }
 

@@ -176,7 +176,7 @@ Done DemoDay::test_current() {
   const std::int64_t asked_up_ms = desk_->now().up_ms;
   clock_->skip(kLook_ms);
   return act([&](Desk& desk) {
-    return desk::answer(desk, crew_.mara, "test-current", {{}, 10'000, {}}, asked_up_ms);
+    return desk::answer(desk, crew_.mara, "test-current", {{}, 8'000, {}}, asked_up_ms);
   });
 }
 
