@@ -20,7 +20,7 @@ Status run(int argc, char** argv) {
   for (auto* add : {walkdown::cli::add_plan, walkdown::cli::add_match, walkdown::cli::add_read,
                     walkdown::cli::add_simulate, walkdown::cli::add_demo, walkdown::cli::add_crew,
                     walkdown::cli::add_show, walkdown::cli::add_day, walkdown::cli::add_verify,
-                    walkdown::cli::add_report}) {
+                    walkdown::cli::add_report, walkdown::cli::add_export}) {
     add(app, chosen);
   }
   try {

@@ -76,7 +76,7 @@ Result<Model> build(const std::string& path, record::VerifyOptions options) {
   remark_ignored(collected.deriver(), *report);
   model.check = std::move(report).value();
   model.file = std::filesystem::path(path).filename().string();
-  model.outcome = *collected.folded().outcome();
+  if (!model.outcome_at_release) model.outcome = *collected.folded().outcome();
   const auto& planned = model.prepared.planned;
   model.test_current = match::judge_test_current(planned.plan, planned.tester.model);
   count_plan(collected, model);

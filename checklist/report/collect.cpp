@@ -249,7 +249,11 @@ void Collector::watch_release(const Entry& entry) {
   if (all.empty()) return;
   Release& release = all.back();
   if (log.word == day::ReleaseWord::stands) {
-    if (!released_) before_ = folded().field().samples();
+    if (!released_) {
+      before_ = folded().field().samples();
+      model_.outcome = *folded().outcome();
+      model_.outcome_at_release = true;
+    }
     released_ = true;
     release.second = log.claim.second;
     release.second_n = log.claim.second_n;

@@ -32,6 +32,46 @@ void holds(Page& page) {
   page.lines(lines, "Nobody called a hold.");
 }
 
+std::string after_counts(const match::After& after) {
+  std::map<std::string_view, std::int64_t> words;
+  for (const match::AfterPin& pin : after.pins) ++words[match::text(pin.word)];
+  std::string said;
+  for (const auto& [word, count] : words) {
+    said += fmt::format("{}{} {}", said.empty() ? "" : ", ", count, word);
+  }
+  return said;
+}
+
+void misfires(Page& page, const match::After& after) {
+  constexpr std::size_t kMostRows = 200;
+  std::vector<std::vector<std::string>> rows;
+  std::vector<plan::PinId> in_series, more;
+  const auto ohm = [](const std::optional<double>& value) {
+    return value ? fmt::format("{:.2f}", *value) : std::string();
+  };
+  for (const match::AfterPin& pin : after.pins) {
+    if (pin.word == match::AfterWord::open) continue;
+    if (pin.word == match::AfterWord::open_series) {
+      in_series.push_back(pin.pin);
+    } else if (rows.size() >= kMostRows) {
+      more.push_back(pin.pin);
+    } else {
+      rows.push_back({esc(plan::text(pin.pin)), std::string(match::text(pin.word)),
+                      ohm(pin.before_ohm), ohm(pin.after_ohm), esc(pin.say)});
+    }
+  }
+  page.add("<h3>Possible misfires: {}</h3>\n", after.possible_misfires.size());
+  if (!rows.empty()) {
+    page.table({"pin", "reads", "before, ohm", "after, ohm", "what to do"}, rows);
+  }
+  if (!more.empty()) page.add("<p>and {}.</p>\n", esc(pin_list(more, 40)));
+  if (in_series.empty()) return;
+  page.add(
+      "<p>{} pins with igniters in series are open: one at least of each string went, and nothing "
+      "is known of the others. {}.</p>\n",
+      in_series.size(), esc(pin_list(in_series, 40)));
+}
+
 }  // namespace
 
 void checklist_part(Page& page) {
@@ -58,36 +98,11 @@ void after_part(Page& page) {
         "No pin was read after a release: this record cannot say which pins may not have fired.");
     return page.end_section();
   }
-  std::map<std::string, std::int64_t> words;
-  std::vector<std::vector<std::string>> rows;
-  constexpr std::size_t kMostRows = 200;
-  for (const match::AfterPin& pin : after->pins) {
-    ++words[std::string(match::text(pin.word))];
-    const bool plainly_open =
-        pin.word == match::AfterWord::open || pin.word == match::AfterWord::open_series;
-    if (plainly_open || rows.size() >= kMostRows) continue;
-    const auto ohm = [](const std::optional<double>& value) {
-      return value ? fmt::format("{:.2f}", *value) : std::string();
-    };
-    rows.push_back({esc(plan::text(pin.pin)), std::string(match::text(pin.word)),
-                    ohm(pin.before_ohm), ohm(pin.after_ohm), esc(pin.say)});
-  }
-  page.add("<p>{} readings were taken after the release. Of the planned pins: ",
-           page.model.after_readings);
-  std::string said;
-  for (const auto& [word, count] : words)
-    said += fmt::format("{}{} {}", said.empty() ? "" : ", ", count, word);
-  page.add("{}. An open pin is no proof that its effect worked; no pin here is called fired.</p>\n",
-           esc(said));
-  page.add("<h3>Possible misfires: {}</h3>\n", after->possible_misfires.size());
-  if (rows.empty()) {
-    page.text("Every pin that was read is open.");
-  } else {
-    page.table({"pin", "reads", "before, ohm", "after, ohm", "what to do"}, rows);
-  }
-  if (after->possible_misfires.size() > rows.size()) {
-    page.add("<p>and {} more.</p>\n", after->possible_misfires.size() - rows.size());
-  }
+  page.add(
+      "<p>{} readings were taken after the release. Of the planned pins: {}. An open pin is no "
+      "proof that its effect worked; no pin here is called fired.</p>\n",
+      page.model.after_readings, esc(after_counts(*after)));
+  misfires(page, *after);
   page.end_section();
 }
 

@@ -34,7 +34,7 @@ void positions(Page& page) {
     rows.push_back({esc(each.name.empty() ? "(no position)" : each.name), std::to_string(each.cues),
                     std::to_string(each.pins), std::to_string(each.fit), esc(each.modules)});
   }
-  page.table({"position", "cues", "pins", "fit at the end", "modules"}, rows, "num");
+  page.table({"position", "cues", "pins", "fit", "modules"}, rows, "num");
 }
 
 // Answers to the items that ask for the pins no test can tell apart.
@@ -93,7 +93,9 @@ void fault_readings(Page& page, const Fault& fault) {
                            : esc(pin.after) + fmt::format(" {}", Page::entry(pin.after_n)),
          esc(pin.verdict)});
   }
-  page.table({"pin", "planned, ohm", "before", "after", "at the end"}, rows);
+  page.table({"pin", "planned, ohm", "before", "after",
+              page.model.outcome_at_release ? "when released" : "at the end"},
+             rows);
   if (fault.pins.size() > fault.readings.size()) {
     page.add("<p>and {} more pins.</p>\n", fault.pins.size() - fault.readings.size());
   }
@@ -131,7 +133,8 @@ std::string ampere(const std::optional<double>& value) {
 void plan_part(Page& page) {
   const Model& model = page.model;
   page.section("Plan, and what the test can show");
-  page.add("<p>{} pins are planned. At the end of the record they read: {}.</p>\n", model.pins,
+  page.add("<p>{} pins are planned. {} they read: {}.</p>\n", model.pins,
+           model.outcome_at_release ? "When it was released" : "At the end of the record",
            now_counts(model.outcome));
   positions(page);
   page.out += "<h3>Coverage of the test on this plan</h3>\n<ul>\n";

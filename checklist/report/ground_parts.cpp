@@ -9,13 +9,19 @@ std::string metres(std::int64_t mm) {
   return fmt::format("{}.{}", mm / 1000, (mm < 0 ? -mm : mm) % 1000 / 100);
 }
 
+// A sentence's end comes from the page.
+std::string unstopped(std::string text) {
+  while (!text.empty() && text.back() == '.') text.pop_back();
+  return text;
+}
+
 void wind_limits(Page& page) {
   for (const day::Item& item : page.model.prepared.checklist.items) {
     if (item.kind != day::Kind::wind) continue;
     page.add("<p>Limits of &ldquo;{}&rdquo;: mean {}, gust {} m/s. Source: {}.</p>\n", esc(item.id),
              item.mean_max_mm_per_s ? metres_per_s(*item.mean_max_mm_per_s) : "none",
              item.gust_max_mm_per_s ? metres_per_s(*item.gust_max_mm_per_s) : "none",
-             esc(item.source));
+             esc(unstopped(item.source)));
   }
 }
 
@@ -65,7 +71,7 @@ void zone_part(Page& page) {
       "<p>{}. Table: {}, {}. Source: {}. Geodesic distances on WGS 84, rounded down, the accuracy "
       "of both places taken off.</p>\n",
       zone->holds() ? "All distances are kept" : "<b>&#10007; Not all distances are kept</b>",
-      esc(zone->rules), esc(zone->edition), esc(zone->source));
+      esc(zone->rules), esc(zone->edition), esc(unstopped(zone->source)));
   for (const std::string& fault : zone->faults) page.add("<p>&#10007; {}.</p>\n", esc(fault));
   page.out += site_plan(page);
   zone_rows(page, *zone);

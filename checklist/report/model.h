@@ -93,7 +93,7 @@ struct PinStory {
   std::string after;  // the last one before the finding was gone, or of all
   std::uint64_t after_n = 0;
   std::optional<double> low_ohm, high_ohm;  // what was planned
-  std::string verdict;                      // at the end of the record
+  std::string verdict;                      // at the moment of Model::outcome
 };
 
 // A finding, from the claim that first told it to the claim that no longer did.
@@ -181,7 +181,8 @@ struct Model {
   std::vector<std::string> coverage;  // sentences
   std::vector<Sweep> sweeps;
   std::vector<Fault> faults;
-  match::Outcome outcome;  // what the readings say at the end
+  match::Outcome outcome;  // what the readings said when it was first released; else at the end
+  bool outcome_at_release = false;
   match::TestCurrent test_current;
   std::vector<Wind> winds;
   std::vector<Line> thunder;

@@ -27,19 +27,29 @@ void people(Page& page) {
   }
 }
 
+// What was signed besides the sentence, but for the boot clock, which says nothing to a reader.
+std::string fact_list(const Page& page, const SignedBy& by) {
+  std::string facts;
+  for (const auto& [name, value] : by.facts) {
+    if (name == "asked-up-ms" || name == "utc-offset-min") continue;
+    const bool time = name == "show-at-ms" && page.model.show_at_ms &&
+                      value == std::to_string(*page.model.show_at_ms);
+    facts += fmt::format("{}{}: {}", facts.empty() ? "" : "; ", esc(time ? "show-at" : name),
+                         time ? page.times.full(*page.model.show_at_ms) : esc(value));
+  }
+  return facts;
+}
+
 void signatures(Page& page) {
   std::vector<std::vector<std::string>> rows;
   for (const SignedBy& each : page.model.signatures) {
-    std::string facts;
-    for (const auto& [name, value] : each.facts) {
-      facts += (facts.empty() ? "" : "; ") + esc(name) + ": " + esc(value);
-    }
+    std::string facts = fact_list(page, each);
     rows.push_back({Page::entry(each.n), page.times.full(each.at_ms), esc(each.person),
                     esc(each.role),
                     esc(each.statement) + (facts.empty() ? "" : " &mdash; " + facts)});
   }
   if (rows.empty()) return page.text("Nobody signed anything in this record.");
-  page.table({"entry", "time", "who", "as", "states"}, rows, "log");
+  page.table({"entry", "time", "who", "as", "states"}, rows, "log signs");
 }
 
 }  // namespace

@@ -24,9 +24,10 @@ dl{display:grid;grid-template-columns:34mm 1fr;gap:.7mm 4mm;margin:3mm 0}
 dt{color:#333;font-style:italic}dd{margin:0}
 table{border-collapse:collapse;width:100%;margin:1.5mm 0 3mm;font-size:9pt;line-height:1.3}
 th{text-align:left;font-weight:700;border-bottom:1pt solid #111;padding:.6mm 2.5mm .6mm 0;vertical-align:bottom}
-td{padding:.7mm 2.5mm .7mm 0;border-bottom:.4pt solid #999;vertical-align:top;overflow-wrap:anywhere}
+td{padding:.7mm 2.5mm .7mm 0;border-bottom:.4pt solid #999;vertical-align:top;overflow-wrap:break-word}
 thead{display:table-header-group}tr{break-inside:avoid}
-.num td:nth-child(n+2),.num th:nth-child(n+2){text-align:right}
+.num td:nth-child(n+2):not(:last-child),.num th:nth-child(n+2):not(:last-child){text-align:right}
+.signs td:nth-child(-n+4){white-space:nowrap}
 .log td:first-child,.log th:first-child{width:15mm}.log td:nth-child(2){width:18mm;white-space:nowrap}
 .n{font:8pt "Liberation Mono","DejaVu Sans Mono",monospace;color:#333;white-space:nowrap}
 .sign{display:inline-block;min-width:4mm}
@@ -34,7 +35,7 @@ thead{display:table-header-group}tr{break-inside:avoid}
 .fault table{margin:1mm 0}
 .strong{font-weight:700}
 svg.chart{width:100%;height:auto;display:block;margin:1mm 0 2mm;break-inside:avoid}
-svg text{font:8.5px "Liberation Sans","DejaVu Sans",Arial,sans-serif;fill:#111}
+svg text{font:9.5px "Liberation Sans","DejaVu Sans",Arial,sans-serif;fill:#111}
 ol li,ul li{margin-bottom:1mm;max-width:150mm}
 code{font:8.6pt "Liberation Mono","DejaVu Sans Mono",monospace;overflow-wrap:anywhere}
 .caution{border:1pt solid #111;padding:2.5mm 4mm;margin:3mm 0;break-inside:avoid}

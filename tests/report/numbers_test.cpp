@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: Apache-2.0
+// Every number on the page is found again: in the bytes of the record, as one of its times, as one
+// of its values in other units, or as a count that is counted here once more from the lines alone.
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+
+#include <cmath>
+#include <fstream>
+#include <map>
+#include <regex>
+#include <set>
+
+#include "checklist/record/clock.h"
+#include "checklist/record/line.h"
+#include "checklist/report/build.h"
+#include "checklist/report/html.h"
+#include "tests/check/whole_day.h"
+#include "tests/record/sample.h"
+
+namespace walkdown::report {
+namespace {
+
+using nlohmann::json;
+
+std::vector<std::string> numbers(const std::string& text) {
+  static const std::regex kNumber(R"(\d\d:\d\d:\d\d|\d\d:\d\d|\d{4}-\d\d-\d\d|\d+(\.\d+)?)");
+  return {std::sregex_token_iterator(text.begin(), text.end(), kNumber),
+          std::sregex_token_iterator()};
+}
+
+// What a reader sees: no style, no drawing, no tags.
+std::string visible(std::string page) {
+  for (const char* const pattern :
+       {R"(<style>[\s\S]*?</style>)", R"(<svg[\s\S]*?</svg>)", R"(<[^>]*>)"}) {
+    page = std::regex_replace(page, std::regex(pattern), " ");
+  }
+  return std::regex_replace(page, std::regex("&#?[a-z0-9]+;"), " ");
+}
+
+class Found {
+ public:
+  explicit Found(const std::string& record) {
+    for (const std::string& line : record::test::lines_of(record)) take(line);
+    for (const auto& [word, count] : counts_) add(std::to_string(count));
+    add(std::to_string(n_));
+  }
+  [[nodiscard]] bool has(const std::string& number) const { return known_.contains(number); }
+  void add(const std::string& number) { known_.insert(number); }
+
+ private:
+  void take(const std::string& line) {
+    for (const std::string& each : numbers(line)) add(each);
+    const auto parsed = record::parse_line(line);
+    if (!std::holds_alternative<record::EntryView>(*parsed)) return;
+    const record::Entry entry = record::entry_of(std::get<record::EntryView>(*parsed));
+    ++n_;
+    add_time(entry.at_ms);
+    ++counts_[entry.kind];
+    if (entry.kind == "reading" && entry.body.contains("uohm")) {
+      add(fmt::format("{:.2f}", entry.body["uohm"].get<double>() / 1e6));
+    }
+    if (entry.body.contains("show_at_ms")) add_time(entry.body["show_at_ms"]);
+  }
+  void add_time(std::int64_t at_ms) {
+    const std::string text = record::rfc3339(at_ms);
+    add(text.substr(11, 8));
+    add(text.substr(11, 5));
+    add(text.substr(0, 10));
+  }
+
+  std::set<std::string> known_;
+  std::map<std::string, std::int64_t> counts_;
+  std::int64_t n_ = 0;
+};
+
+std::vector<std::string> not_found(const std::string& text, const Found& found) {
+  std::vector<std::string> missing;
+  for (const std::string& each : numbers(text)) {
+    if (!found.has(each)) missing.push_back(each);
+  }
+  return missing;
+}
+
+// Cut into sections by their headings.
+std::map<std::string, std::string> sections(const std::string& page) {
+  std::map<std::string, std::string> parts;
+  static const std::regex kHead(
+      R"(<section id="s\d+"><h2><span class="no">\d+</span>([^<]*)</h2>)");
+  std::string name = "first page";
+  std::size_t begin = page.find("<body>");
+  for (auto each = std::sregex_iterator(page.begin(), page.end(), kHead);
+       each != std::sregex_iterator(); ++each) {
+    const auto at = static_cast<std::size_t>(each->position());
+    parts[name] = visible(page.substr(begin, at - begin));
+    name = (*each)[1];
+    begin = at + static_cast<std::size_t>(each->length());
+  }
+  parts[name] = visible(page.substr(begin));
+  return parts;
+}
+
+TEST(Numbers, AreFoundAgainInTheRecord) {
+  const record::test::Scratch scratch;
+  const std::string path = scratch.path("day.record");
+  record::test::write_file(path, check::test::the_day());
+  const auto model = build(path);
+  ASSERT_TRUE(model.ok());
+  Found found(check::test::the_day());
+  // The release could stand until the answer at the edge, valid for 20 minutes, ran out.
+  for (const Release& each : model->releases) {
+    found.add(record::rfc3339(*each.until_at_ms).substr(11, 8));
+  }
+  // The middle of the two positions of tests/desk/evening.cpp, and the ellipsoid's name.
+  for (const char* place : {"44.6005", "35.2000", "84"}) found.add(place);
+  // The mark's digits are no numbers.
+  for (const std::string& each : numbers(model->check.mark)) found.add(each);
+  auto parts = sections(html(*model));
+  ASSERT_EQ(parts.size(), 12U);
+  // What is worked out from the plan is tried by its own tests, not here: coverage, currents and
+  // bands, distances. The last section's numbers are those of its steps.
+  for (const char* derived :
+       {"Plan, and what the test can show", "Tester and igniters", "Distances",
+        "How to check this record", "Faults, from found to mended"}) {
+    ASSERT_EQ(parts.erase(derived), 1U) << derived;
+  }
+  for (const auto& [name, text] : parts) {
+    EXPECT_THAT(not_found(text, found), testing::IsEmpty()) << name << ": " << text;
+  }
+}
+
+// The sections above, by value.
+TEST(Numbers, OfPlanFaultsAndDistancesAreThoseOfTheirParts) {
+  const record::test::Scratch scratch;
+  const std::string path = scratch.path("day.record");
+  record::test::write_file(path, check::test::the_day());
+  const auto model = build(path);
+  ASSERT_TRUE(model.ok());
+  EXPECT_EQ(model->pins, 6);
+  EXPECT_EQ(model->cues, 6);
+  EXPECT_EQ(model->modules, 2);
+  ASSERT_EQ(model->positions.size(), 2U);
+  EXPECT_EQ(model->positions[0].pins + model->positions[1].pins, 6);
+  EXPECT_EQ(model->readings, 14);
+  ASSERT_EQ(model->sweeps.size(), 2U);
+  for (const Sweep& sweep : model->sweeps) {
+    std::int64_t sum = 0;
+    for (const auto& [word, count] : sweep.verdicts) sum += count;
+    EXPECT_EQ(sum, 6);
+  }
+  auto parts = sections(html(*model));
+  Found found(check::test::the_day());
+  for (const auto& clearance : model->prepared.zone->clearances) {
+    found.add(
+        fmt::format("{:.1f}", std::floor(static_cast<double>(clearance.distance_mm) / 100) / 10));
+    found.add(
+        fmt::format("{:.1f}", std::floor(static_cast<double>(*clearance.least_mm) / 100) / 10));
+    found.add(
+        fmt::format("{:.1f}", std::floor(static_cast<double>(*clearance.margin_mm()) / 100) / 10));
+  }
+  for (const std::string& each :
+       numbers(model->prepared.zone->rules + model->prepared.zone->source +
+               model->prepared.zone->edition + "WGS 84")) {
+    found.add(each);
+  }
+  EXPECT_THAT(not_found(parts["Distances"], found), testing::IsEmpty()) << parts["Distances"];
+  for (const auto& fault : model->faults) {
+    for (const auto& pin : fault.readings) {
+      found.add(fmt::format("{:.2f}", *pin.low_ohm));
+      found.add(fmt::format("{:.2f}", *pin.high_ohm));
+    }
+  }
+  EXPECT_THAT(not_found(parts["Faults, from found to mended"], found), testing::IsEmpty());
+}
+
+}  // namespace
+}  // namespace walkdown::report
