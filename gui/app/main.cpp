@@ -15,6 +15,7 @@
 #include "gui/app/opening.h"
 #include "gui/app/window.h"
 #include "gui/look/language.h"
+#include "gui/report/printable.h"
 
 namespace {
 
@@ -24,6 +25,8 @@ struct Arguments {
   std::string record;
   bool demo = false;
   std::string folder;  // of the demo
+  std::string report;  // a record to make a report of
+  std::string pdf;
 };
 
 int not_done(const Error& error) {
@@ -65,7 +68,15 @@ int main(int argc, char** argv) {
   app.add_option("RECORD", arguments.record, "The record to open and go on with");
   app.add_flag("--demo", arguments.demo, "The demo show, live, with a simulated tester");
   app.add_option("--dir", arguments.folder, "Where the demo's files go");
-  app.footer("Example: walkdown-gui --demo");
+  auto* report = app.add_option("--report", arguments.report,
+                                "Make the report of this record as a PDF, and end");
+  auto* pdf = app.add_option("--pdf", arguments.pdf, "Where that PDF goes");
+  report->needs(pdf);
+  pdf->needs(report);
+  app.footer(
+      "Examples: walkdown-gui --demo\n"
+      "          walkdown-gui --report today.record --pdf today.pdf\n"
+      "Without a display: QT_QPA_PLATFORM=offscreen");
   CLI11_PARSE(app, argc, argv);
   QApplication::setOrganizationName(QStringLiteral("walkdown"));
   QApplication::setApplicationName(QStringLiteral("walkdown-gui"));
@@ -76,6 +87,11 @@ int main(int argc, char** argv) {
   }
   // QApplication takes the person's locale for everything; numbers in files stay as in C.
   std::setlocale(LC_NUMERIC, "C");
+  if (!arguments.report.empty()) {
+    const Done made =
+        gui::write_report_pdf(arguments.report, QString::fromStdString(arguments.pdf));
+    return made ? 0 : not_done(made.error());
+  }
   const record::SystemClock clock;
   if (arguments.demo) return run_demo(arguments, clock);
   return run_record(arguments, clock);

@@ -11,7 +11,8 @@ Views::Views(Session& session, QWidget* parent)
       faults_(new FaultsView(session)),
       tester_(new TesterView(session)),
       weather_(new WeatherView(session)),
-      record_(new RecordView(session)) {
+      record_(new RecordView(session)),
+      report_(new ReportView(session)) {
   add(tr("Checklist"), checklist_);
   add(tr("Crew"), crew_);
   add(tr("Field"), field_);
@@ -19,6 +20,7 @@ Views::Views(Session& session, QWidget* parent)
   add(tr("Tester"), tester_);
   add(tr("Weather"), weather_);
   add(tr("Record"), record_);
+  add(tr("Report"), report_);
   connect_views();
   connect(&session, &Session::seen, this, &Views::see);
 }

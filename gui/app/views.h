@@ -10,6 +10,7 @@
 #include "gui/field/field_view.h"
 #include "gui/live/session.h"
 #include "gui/record/record_view.h"
+#include "gui/report/report_view.h"
 #include "gui/tester/tester_view.h"
 #include "gui/weather/weather_view.h"
 
@@ -30,6 +31,7 @@ class Views : public QStackedWidget {
   [[nodiscard]] FaultsView& faults() { return *faults_; }
   [[nodiscard]] TesterView& tester() { return *tester_; }
   [[nodiscard]] WeatherView& weather() { return *weather_; }
+  [[nodiscard]] ReportView& report() { return *report_; }
   [[nodiscard]] RecordView& record() { return *record_; }
 
  Q_SIGNALS:
@@ -48,6 +50,7 @@ class Views : public QStackedWidget {
   TesterView* tester_;
   WeatherView* weather_;
   RecordView* record_;
+  ReportView* report_;
 };
 
 }  // namespace walkdown::gui

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/field/field_view.h"
 
-#include <QLabel>
 #include <QVBoxLayout>
 
 #include "gui/parts/flow_layout.h"
@@ -41,9 +40,9 @@ QWidget* FieldView::make_left() {
   layout->setContentsMargins(0, 0, 0, 0);
   auto* tools = new QWidget;
   auto* row = new FlowLayout(tools);
-  QLabel* name = quiet_label(tr("Pin, as M01/R1/P05"));
-  name->setWordWrap(false);
-  row->addWidget(name);
+  find_name_ = quiet_label(tr("Pin, as M01/R1/P05"));
+  find_name_->setWordWrap(false);
+  row->addWidget(find_name_);
   find_->setAccessibleName(tr("Go to a pin"));
   connect(find_, &QLineEdit::returnPressed, this, &FieldView::find);
   row->addWidget(find_);
@@ -53,7 +52,8 @@ QWidget* FieldView::make_left() {
       button(tr("Farther"), [this] { canvas_->zoom(1 / 1.6, canvas_->rect().center()); }));
   layout->addWidget(tools);
   layout->addWidget(canvas_, 1);
-  layout->addWidget(legend_);
+  legend_scroll_ = scrolled(legend_);
+  layout->addWidget(legend_scroll_);
   left->setFocusProxy(canvas_);
   return left;
 }
@@ -78,6 +78,10 @@ void FieldView::dress(const Look& look) {
   legend_->dress(look);
   page_->dress(look);
   panes_->set_least_width(look.em(46));
+  // Large text leaves little height: the drawing comes first, the legend scrolls.
+  const bool large = look.text_pct >= 150;
+  find_name_->setVisible(!large);
+  legend_scroll_->setFixedHeight(look.em(large ? 2.4 : 5.6));
 }
 
 void FieldView::show_pin(plan::PinId pin) { canvas_->pick(pin); }

@@ -3,7 +3,9 @@
 #pragma once
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <memory>
 
 #include "gui/field/canvas.h"
@@ -33,6 +35,8 @@ class FieldView : public QWidget {
   Legend* legend_;
   PinPage* page_;
   QLineEdit* find_;
+  QLabel* find_name_ = nullptr;
+  QScrollArea* legend_scroll_ = nullptr;
   TwoPane* panes_;
   std::shared_ptr<const match::Outcome> shown_;
 };

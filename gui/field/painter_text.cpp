@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Names and lines of the field: what is written on the ground, on modules and in large cells.
+#include <algorithm>
 #include <cmath>
 
 #include "gui/field/painter.h"
@@ -88,12 +89,18 @@ void FieldPainter::names(QPainter& painter, const QRectF& seen, const Lens& lens
       std::max(look_.em(0.9), static_cast<int>(std::min(room * 0.6, look_.em(1.6) * 1.0))));
   painter.setFont(font);
   const QFontMetricsF metrics(font);
+  std::vector<QRectF> plates;  // a name that would lie on another waits until there is room
   for (const PositionBlock& block : scene_->positions) {
     if (!block.box.intersects(seen)) continue;
     const QPointF corner = lens.to_screen(block.box.topLeft());
     const QSizeF size(metrics.horizontalAdvance(block.name) + 6, metrics.height());
     const QRectF plate(
         QPointF(corner.x(), std::min(corner.y(), corner.y() + room * 0.9 - size.height())), size);
+    if (std::any_of(plates.begin(), plates.end(),
+                    [&](const QRectF& other) { return other.intersects(plate); })) {
+      continue;
+    }
+    plates.push_back(plate);
     painter.fillRect(plate, palette[Tone::ground]);
     painter.setPen(palette[Tone::text]);
     painter.drawText(plate, Qt::AlignCenter, block.name);

@@ -148,6 +148,7 @@ void RecordView::dress(const Look& look) {
   table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("00000000")));
   table_->setColumnWidth(1, metrics.horizontalAdvance(QStringLiteral("00:00:000")));
   table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("clock-stepped")));
+  table_->setColumnHidden(2, look.text_pct >= 150);  // the words say it too
   entry_->setMinimumHeight(look.em(14));
 }
 

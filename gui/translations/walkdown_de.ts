@@ -977,6 +977,53 @@
   </message>
  </context>
  <context>
+  <name>ReportView</name>
+  <message>
+   <source>The report is made from the record alone, which is verified on the way.</source>
+   <translation>Der Bericht entsteht allein aus dem Protokoll, das dabei geprüft wird.</translation>
+  </message>
+  <message>
+   <source>Make the report</source>
+   <translation>Bericht erstellen</translation>
+  </message>
+  <message>
+   <source>Save as PDF …</source>
+   <translation>Als PDF sichern …</translation>
+  </message>
+  <message>
+   <source>Save as HTML …</source>
+   <translation>Als HTML sichern …</translation>
+  </message>
+  <message>
+   <source>Print …</source>
+   <translation>Drucken …</translation>
+  </message>
+  <message>
+   <source>The report</source>
+   <translation>Der Bericht</translation>
+  </message>
+  <message>
+   <source>Reading the whole record …</source>
+   <translation>Lese das ganze Protokoll …</translation>
+  </message>
+  <message>
+   <source>As it would be printed, at %1.</source>
+   <translation>Wie er gedruckt würde, um %1.</translation>
+  </message>
+  <message>
+   <source>Save as PDF</source>
+   <translation>Als PDF sichern</translation>
+  </message>
+  <message>
+   <source>Saved: %1</source>
+   <translation>Gesichert: %1</translation>
+  </message>
+  <message>
+   <source>Save as HTML</source>
+   <translation>Als HTML sichern</translation>
+  </message>
+ </context>
+ <context>
   <name>SampleLine</name>
   <message>
    <source>Sample line: choose a part of it</source>
@@ -1365,6 +1412,10 @@
   <message>
    <source>Record</source>
    <translation>Protokoll</translation>
+  </message>
+  <message>
+   <source>Report</source>
+   <translation>Bericht</translation>
   </message>
  </context>
  <context>

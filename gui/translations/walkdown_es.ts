@@ -977,6 +977,53 @@
   </message>
  </context>
  <context>
+  <name>ReportView</name>
+  <message>
+   <source>The report is made from the record alone, which is verified on the way.</source>
+   <translation>El informe se hace solo del registro, que se verifica al leerlo.</translation>
+  </message>
+  <message>
+   <source>Make the report</source>
+   <translation>Hacer el informe</translation>
+  </message>
+  <message>
+   <source>Save as PDF …</source>
+   <translation>Guardar como PDF …</translation>
+  </message>
+  <message>
+   <source>Save as HTML …</source>
+   <translation>Guardar como HTML …</translation>
+  </message>
+  <message>
+   <source>Print …</source>
+   <translation>Imprimir …</translation>
+  </message>
+  <message>
+   <source>The report</source>
+   <translation>El informe</translation>
+  </message>
+  <message>
+   <source>Reading the whole record …</source>
+   <translation>Leyendo todo el registro …</translation>
+  </message>
+  <message>
+   <source>As it would be printed, at %1.</source>
+   <translation>Tal como se imprimiría, a las %1.</translation>
+  </message>
+  <message>
+   <source>Save as PDF</source>
+   <translation>Guardar como PDF</translation>
+  </message>
+  <message>
+   <source>Saved: %1</source>
+   <translation>Guardado: %1</translation>
+  </message>
+  <message>
+   <source>Save as HTML</source>
+   <translation>Guardar como HTML</translation>
+  </message>
+ </context>
+ <context>
   <name>SampleLine</name>
   <message>
    <source>Sample line: choose a part of it</source>
@@ -1365,6 +1412,10 @@
   <message>
    <source>Record</source>
    <translation>Registro</translation>
+  </message>
+  <message>
+   <source>Report</source>
+   <translation>Informe</translation>
   </message>
  </context>
  <context>

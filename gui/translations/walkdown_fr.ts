@@ -977,6 +977,53 @@
   </message>
  </context>
  <context>
+  <name>ReportView</name>
+  <message>
+   <source>The report is made from the record alone, which is verified on the way.</source>
+   <translation>Le rapport est fait du seul registre, vérifié au passage.</translation>
+  </message>
+  <message>
+   <source>Make the report</source>
+   <translation>Faire le rapport</translation>
+  </message>
+  <message>
+   <source>Save as PDF …</source>
+   <translation>Enregistrer en PDF …</translation>
+  </message>
+  <message>
+   <source>Save as HTML …</source>
+   <translation>Enregistrer en HTML …</translation>
+  </message>
+  <message>
+   <source>Print …</source>
+   <translation>Imprimer …</translation>
+  </message>
+  <message>
+   <source>The report</source>
+   <translation>Le rapport</translation>
+  </message>
+  <message>
+   <source>Reading the whole record …</source>
+   <translation>Lecture de tout le registre …</translation>
+  </message>
+  <message>
+   <source>As it would be printed, at %1.</source>
+   <translation>Tel qu'il serait imprimé, à %1.</translation>
+  </message>
+  <message>
+   <source>Save as PDF</source>
+   <translation>Enregistrer en PDF</translation>
+  </message>
+  <message>
+   <source>Saved: %1</source>
+   <translation>Enregistré : %1</translation>
+  </message>
+  <message>
+   <source>Save as HTML</source>
+   <translation>Enregistrer en HTML</translation>
+  </message>
+ </context>
+ <context>
   <name>SampleLine</name>
   <message>
    <source>Sample line: choose a part of it</source>
@@ -1365,6 +1412,10 @@
   <message>
    <source>Record</source>
    <translation>Registre</translation>
+  </message>
+  <message>
+   <source>Report</source>
+   <translation>Rapport</translation>
   </message>
  </context>
  <context>

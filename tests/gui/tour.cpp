@@ -42,6 +42,11 @@ std::vector<Stop> tour(Window& window) {
   stops.push_back({QStringLiteral("tester"), view(window, 4)});
   stops.push_back({QStringLiteral("weather"), view(window, 5)});
   stops.push_back({QStringLiteral("record"), view(window, 6)});
+  stops.push_back({QStringLiteral("report"), view(window, 7, [&] {
+                     if (!views.report().made()) views.report().make();
+                     static_cast<void>(
+                         QTest::qWaitFor([&] { return views.report().made(); }, 20'000));
+                   })});
   stops.push_back({QStringLiteral("new-show"), [&window] {
                      NewShowDialog pages(&window);
                      pages.resize(window.size() * 0.85);

@@ -7,6 +7,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QDialog>
+#include <QFile>
 #include <QRadioButton>
 #include <QTemporaryDir>
 #include <QTest>
@@ -16,6 +17,7 @@
 #include "gui/app/demo.h"
 #include "gui/day/sign_dialog.h"
 #include "gui/new_show/new_show_dialog.h"
+#include "gui/report/printable.h"
 #include "tests/gui/tour.h"
 
 namespace walkdown::gui {
@@ -154,6 +156,17 @@ TEST_F(DemoWindow, TheRecordVerifiesWhileItIsWritten) {
   view.verify();
   ASSERT_TRUE(QTest::qWaitFor([&] { return view.verified().contains("held"); }, kPatience_ms))
       << view.verified().toStdString();
+}
+
+TEST_F(DemoWindow, TheReportBecomesAPdf) {
+  const QString pdf = folder_.path() + "/report.pdf";
+  const Done made = write_report_pdf(session().path(), pdf);
+  ASSERT_TRUE(made) << made.error().sentence();
+  QFile file(pdf);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  EXPECT_TRUE(file.readAll().startsWith("%PDF-"));
+  EXPECT_FALSE(write_report_pdf(session().path(), "/no/such/folder/report.pdf"));
+  EXPECT_FALSE(write_report_pdf(folder_.path().toStdString() + "/none", pdf));
 }
 
 // From files to an open record, by the pages a crew would go through.
