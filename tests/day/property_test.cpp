@@ -56,8 +56,9 @@ class Acting {
       case 9:
         return sign(step, "answer", {{"item", "water"}, {"milli", step.value * 10'000}});
       case 10:
-      case 11:
         return second(step);
+      case 11:  // Ann, who is in two roles, under whatever waits, also her own
+        return second({step.kind, 3, step.whom, step.value});
       case 12:
         return sign(step, "pause", {{"stage", step.value % 2 == 0 ? "set" : "clear"}});
       case 13:
