@@ -12,6 +12,8 @@
 namespace walkdown::cli {
 namespace {
 
+constexpr std::size_t kMostLines = 200;
+
 std::string value(const std::optional<double>& ohm) {
   return ohm ? fmt::format("{:.4f}", *ohm) : "null";
 }
@@ -30,10 +32,12 @@ bool has_own_line(match::AfterWord word) {
 
 std::string after_text(const match::After& after) {
   std::string lines;
+  std::size_t own = 0;
   std::map<match::AfterWord, std::vector<plan::PinId>> others;
   std::map<match::AfterWord, std::string> words;
   for (const auto& pin : after.pins) {
     if (has_own_line(pin.word)) {
+      if (++own > kMostLines) continue;
       lines +=
           fmt::format("  {:<12} {:<14} before {:>10}, now {:>10}   {}\n", plan::text(pin.pin),
                       match::text(pin.word), shown(pin.before_ohm), shown(pin.after_ohm), pin.say);
@@ -48,6 +52,7 @@ std::string after_text(const match::After& after) {
       "look for what is left there.\n",
       after.pins.size(), after.possible_misfires.size());
   if (!lines.empty()) out += "\nReads, so it may be live\n" + lines;
+  if (own > kMostLines) out += fmt::format("  and {} more; --json lists all\n", own - kMostLines);
   for (const auto& [word, pins] : others) {
     out += fmt::format("\n{}, {} pins: {}\n  {}\n", match::text(word), pins.size(), words.at(word),
                        pin_runs(pins, 40));

@@ -32,10 +32,12 @@ std::string list(const std::vector<std::string>& texts) {
 }
 
 // Members beyond the first five are walkdown's own; readers must pass over those they do not know.
-void print_json(const record::Report& report, const std::optional<check::Fork>& fork) {
+void print_json(const record::Report& report, const std::optional<check::Fork>& fork,
+                bool other_holds) {
   const std::string against =
-      fork ? fmt::format(R"(,"against":{{"differ":{},"entries":{},"line":{},"say":{}}})",
-                         fork->differ(), fork->entries, fork->line, json_string(fork->sentence()))
+      fork ? fmt::format(R"(,"against":{{"holds":{},"differ":{},"entries":{},"line":{},"say":{}}})",
+                         other_holds, fork->differ(), fork->entries, fork->line,
+                         json_string(fork->sentence()))
            : "";
   fmt::print(R"({{"holds":{},"entries":{},"mark":{},"first_bad":{},"why":{},"closed":{},)"
              R"("unknown_keys":{},"remarks":{}{}}})"
@@ -57,21 +59,30 @@ Status run(const VerifyArguments& arguments) {
     if (!keys) return not_done(keys.error());
     options.known = std::move(keys).value();
   }
+  record::VerifyOptions for_other;
+  for_other.hash_only = options.hash_only;
+  for_other.known = options.known;
   const auto report = verify_record(arguments.record, std::move(options));
   if (!report) return not_done(report.error());
   std::optional<check::Fork> fork;
+  std::optional<Result<record::Report>> other;
   if (!arguments.against.empty()) {
     const auto compared = check::compare(arguments.record, arguments.against);
     if (!compared) return not_done(compared.error());
     fork = *compared;
+    // Two files can agree, or part, and one of them be a forgery: both are checked.
+    other = verify_record(arguments.against, std::move(for_other));
+    if (!*other) return not_done(other->error());
   }
   if (arguments.json) {
-    print_json(*report, fork);
+    print_json(*report, fork, !other || (*other)->holds);
   } else {
     fmt::print("{}", verify_text(arguments.record, *report));
-    if (fork) fmt::print("{}\n", fork->sentence());
+    if (fork) fmt::print("{}{}\n", verify_text(arguments.against, **other), fork->sentence());
   }
-  return report->holds && !(fork && fork->differ()) ? Status::nothing_to_act_on : Status::act;
+  const bool other_holds = !other || (*other)->holds;
+  return report->holds && other_holds && !(fork && fork->differ()) ? Status::nothing_to_act_on
+                                                                   : Status::act;
 }
 
 }  // namespace

@@ -2,9 +2,11 @@
 #include "reader/match/diagnose.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstdint>
 #include <iterator>
 #include <numeric>
+#include <optional>
 #include <utility>
 
 #include "reader/match/explain.h"
@@ -54,16 +56,54 @@ std::vector<bool> moved_slots(const Field& field, const State& state) {
   return out;
 }
 
+double total(const Explanation& explanation) {
+  const auto& cost = explanation.state.cost;
+  double sum = std::accumulate(cost.begin(), cost.end(), 0.0);
+  for (const Explained& mistake : explanation.mistakes) sum += mistake.event.price;
+  return sum;
+}
+
+// What is wrong as a whole, and the explanation of the rest under it. The mixture refers to the
+// other two: it is made where they have come to rest.
+struct Reading {
+  FieldWide wide;
+  std::optional<Mixture> mixture;
+  std::optional<Explanation> explanation;
+
+  void explain_rest(const Field& field, const tester::Model& tester,
+                    std::span<const Sample> samples, const Options& options) {
+    mixture.emplace(field, wide.table, wide.shared, options.priors, samples, tester);
+    explanation =
+        explained(field, *mixture, options.structure && !wide.silent, options.priors.move);
+  }
+};
+
+// A cause in the whole field, against a field with nothing of the kind in which loads were moved.
+void weigh_against_moves(Reading& best, Reading& plain) {
+  const double gain = total(*plain.explanation) - total(*best.explanation) - best.wide.price;
+  best.wide.finding->confidence /= 1 + std::exp(std::clamp(-gain, -700.0, 700.0));
+}
+
 }  // namespace
 
 Outcome diagnose(const plan::Plan& plan, const tester::Model& tester,
                  std::span<const Sample> samples, const Options& options) {
   SpecTable specs = make_specs(plan);
   const Field field = make_field(plan, specs.of_pin, samples, tester, options.layout_known);
-  FieldWide wide = judge_field(plan, tester, field, std::move(specs), samples, options.priors);
-  const Mixture mixture(field, wide.table, wide.shared, options.priors, samples, tester);
-  const Explanation explanation =
-      explained(field, mixture, options.structure && !wide.silent, options.priors.move);
+  Reading with;
+  with.wide = judge_field(plan, tester, field, specs, samples, options.priors);
+  with.explain_rest(field, tester, samples, options);
+  Reading plain;
+  if (with.wide.finding && !with.wide.silent && options.structure) {
+    plain.wide = nothing_wide(plan, tester, field, std::move(specs));
+    plain.explain_rest(field, tester, samples, options);
+    weigh_against_moves(with, plain);
+  }
+  const bool moved_instead = plain.explanation && with.wide.finding->confidence < 0.5;
+  Reading& best = moved_instead ? plain : with;
+  FieldWide& wide = best.wide;
+  const Mixture& mixture = *best.mixture;
+  const Explanation& explanation = *best.explanation;
   const State& state = explanation.state;
   const std::vector<bool> moved = moved_slots(field, state);
   Judged judged = judge(plan, tester, field, mixture, state, samples,

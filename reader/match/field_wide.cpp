@@ -24,7 +24,8 @@ struct Guess {
   Shared shared;
   FieldShift shift;
   std::uint16_t igniter = 0;
-  double cost = 0;  // nats, its price included
+  double price = 0;  // nats, of its prior
+  double cost = 0;   // nats, its price included
   double share = 0;
 };
 
@@ -54,6 +55,7 @@ class Weigher {
     out.table = std::move(best.table);
     out.shared = std::move(best.shared);
     out.shift = best.shift;
+    out.price = best.price;
     if (silent()) {
       out.silent = true;
       out.finding = quiet();
@@ -123,7 +125,7 @@ class Weigher {
     made.shift.offset_ohm = made.shared.offset;
     // Test leads add; only a null that was itself wrong takes away.
     const double unlikely = made.shared.offset < 0 ? 2 : 1;
-    made.cost = -std::log(priors_.field.offset) + unlikely * size / priors_.field.offset_scale_ohm;
+    made.price = -std::log(priors_.field.offset) + unlikely * size / priors_.field.offset_scale_ohm;
     guesses_.push_back(std::move(made));
   }
 
@@ -136,7 +138,7 @@ class Weigher {
     if (factor < 0.1 || factor > 10 || std::abs(factor - 1) < 0.05) return;
     Guess made = guess({0, 0, factor}, Kind::wire_differs);
     made.shift.lead_factor = factor;
-    made.cost = -std::log(priors_.field.wire) + std::abs(std::log(factor));
+    made.price = -std::log(priors_.field.wire) + std::abs(std::log(factor));
     guesses_.push_back(std::move(made));
   }
 
@@ -163,7 +165,7 @@ class Weigher {
     std::swap(changed, table_);
     made.igniter = igniter;
     made.shift.doubted_igniter = igniter;
-    made.cost = -std::log(priors_.field.other_igniter / static_cast<double>(others));
+    made.price = -std::log(priors_.field.other_igniter / static_cast<double>(others));
     guesses_.push_back(std::move(made));
   }
 
@@ -172,6 +174,7 @@ class Weigher {
         static_cast<double>(read_) / static_cast<double>(std::max<std::size_t>(1, weighed_.size()));
     for (Guess& guess : guesses_) {
       const Mixture mixture(field_, guess.table, guess.shared, priors_, samples_, tester_);
+      guess.cost = guess.price;
       for (const std::uint32_t i : weighed_) {
         guess.cost += scale * mixture.cost(field_.slots[i], field_.slots[i].spec);
       }
@@ -250,6 +253,14 @@ class Weigher {
 FieldWide judge_field(const plan::Plan& plan, const tester::Model& tester, const Field& field,
                       SpecTable table, std::span<const Sample> samples, const Priors& priors) {
   return Weigher(plan, tester, field, std::move(table), samples, priors).judge();
+}
+
+FieldWide nothing_wide(const plan::Plan& plan, const tester::Model& tester, const Field& field,
+                       SpecTable table) {
+  FieldWide out;
+  out.table = std::move(table);
+  out.shared = fit_shared(field, out.table, plan.catalogue, tester, {});
+  return out;
 }
 
 }  // namespace walkdown::match

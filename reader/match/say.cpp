@@ -66,11 +66,12 @@ std::string_view one_pin(Kind kind) {
 }
 
 std::string shifted(const Pins& pins, int by) {
+  const char* too = by > 0 ? "high" : "low";
   return fmt::format(
-      "Move the leads planned for pins {} to {} of rail {}, module {} {} pin{} {}: they were "
-      "plugged that far too {}; then read the rail again.",
-      first(pins).pin, last(pins).pin, first(pins).rail, first(pins).module, std::abs(by),
-      std::abs(by) == 1 ? "" : "s", by > 0 ? "down" : "up", by > 0 ? "high" : "low");
+      "On module {}, rail {}, the leads planned for pins {} to {} sit {} pin{} too {}: move each "
+      "back to its own pin, then read the rail again.",
+      first(pins).module, first(pins).rail, first(pins).pin, last(pins).pin, std::abs(by),
+      std::abs(by) == 1 ? "" : "s", too);
 }
 
 }  // namespace

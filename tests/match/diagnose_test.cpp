@@ -8,6 +8,7 @@
 #include "reader/match/after.h"
 #include "reader/match/alike.h"
 #include "reader/match/coverage.h"
+#include "reader/plan/import.h"
 #include "tests/match/score.h"
 
 namespace walkdown {
@@ -133,6 +134,32 @@ TEST(Diagnose, ValuesThatAreNoneAreLeftOut) {
   const double nan = std::numeric_limits<double>::quiet_NaN();
   const std::vector<match::Sample> samples = {{{1, 1, 1}, nan, false}, {{0, 0, 0}, 2, false}};
   EXPECT_EQ(match::diagnose(field.plan, field.tester, samples).left_out, 2U);
+}
+
+// Found by running the program: in four pins a rail turned round looked like another wire, a swap
+// and two faults, because the wire was weighed before anything was moved.
+TEST(Diagnose, ARailTurnedRoundInASmallFieldIsNotAnotherWire) {
+  plan::Catalogue catalogue;
+  catalogue.igniters.emplace_back().name = "std";
+  catalogue.igniters[0].bridge_ohm = {1.4, 2.0};
+  const auto plan = plan::import_plan(
+      "cue,module,rail,pin,igniter,count,wire,lead_m\n1,1,1,1,std,1,AWG24,5\n"
+      "2,1,1,2,std,2,AWG24,5\n3,1,1,3,std,3,AWG24,5\n4,1,1,4,std,5,AWG24,5\n",
+      "s.csv", catalogue);
+  ASSERT_TRUE(plan.plan);
+  const double ohm[] = {9.27, 5.83, 4.05, 2.27};
+  std::vector<match::Sample> samples;
+  for (int time = 0; time < 3; ++time) {
+    for (std::uint16_t pin = 1; pin <= 4; ++pin) {
+      match::Sample sample;
+      sample.pin = {1, 1, pin};
+      sample.ohm = ohm[pin - 1] + 0.01 * time;
+      samples.push_back(sample);
+    }
+  }
+  const auto outcome = match::diagnose(*plan.plan, tester::Model{}, samples);
+  ASSERT_EQ(outcome.findings.size(), 1U);
+  EXPECT_EQ(outcome.findings[0].kind, match::Kind::reversed);
 }
 
 TEST(Diagnose, LeadsNotZeroedAreOneFinding) {
