@@ -12,7 +12,7 @@ namespace {
 
 nlohmann::json finding_json(const match::Finding& finding) {
   nlohmann::json json = {{"kind", match::text(finding.kind)},
-                         {"confidence_pct", std::lround(finding.confidence * 100)},
+                         {"confidence_pct", match::stated_pct(finding.confidence)},
                          {"say", finding.say}};
   json["pins"] = nlohmann::json::array();
   for (const plan::PinId pin : finding.pins) json["pins"].push_back(plan::text(pin));

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
+#include <span>
 
 #include "checklist/cli/pin_runs.h"
 
@@ -32,15 +32,17 @@ std::string alternatives(const match::Finding& finding) {
     out += fmt::format("      or, {:.0f} %: {} {}\n", finding.runner_up->share * 100,
                        match::text(finding.runner_up->kind), pin_runs(finding.runner_up->pins, 4));
   }
-  for (const match::Alternative& same : finding.same) {
+  for (const match::Alternative& same :
+       std::span(finding.same).first(finding.same.empty() ? 0 : 1)) {
     out += fmt::format("      electrically the same: {} {}. {}\n", match::text(same.kind),
                        pin_runs(same.pins, 4), same.look);
   }
+  if (finding.same.size() > 1) {
+    out += fmt::format("      and {} more that no reading tells from it; --json lists all\n",
+                       finding.same.size() - 1);
+  }
   return out;
 }
-
-// 100 % is never said: no reading shows that much.
-int percent(double share) { return std::min(99, static_cast<int>(std::lround(share * 100))); }
 
 }  // namespace
 
@@ -68,7 +70,7 @@ std::string findings_text(const match::Outcome& outcome) {
   std::size_t number = 0;
   for (const match::Finding& finding : outcome.findings) {
     out += fmt::format("  {:>2}  {}, {} %: {}\n", ++number, match::text(finding.kind),
-                       percent(finding.confidence), finding.say);
+                       match::stated_pct(finding.confidence), finding.say);
     if (!finding.pins.empty()) out += fmt::format("      {}\n", pin_runs(finding.pins));
     out += alternatives(finding);
   }

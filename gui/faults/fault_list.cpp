@@ -43,7 +43,12 @@ std::vector<Fault> found(const plan::Plan& plan, const match::Outcome& outcome) 
     fault.position = q(place_of(plan, finding.pins));
     fault.where = pins_words(finding.pins);
     fault.say = q(finding.say);
-    fault.confidence_pct = static_cast<int>(finding.confidence * 100);
+    fault.confidence_pct = match::stated_pct(finding.confidence);
+    if (finding.runner_up) {
+      fault.runner_up = QString("%1 %2 %")
+                            .arg(words(finding.runner_up->kind))
+                            .arg(match::stated_pct(finding.runner_up->share));
+    }
     fault.pins = finding.pins;
     fault.finding = i;
     out.push_back(std::move(fault));

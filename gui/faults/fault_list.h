@@ -20,6 +20,7 @@ struct Fault {
   QString where;     // its pins, shortened
   QString say;       // what to do
   int confidence_pct = 0;
+  QString runner_up;  // what else it may be, and how likely; empty: nothing close
   std::vector<plan::PinId> pins;
   std::size_t finding = 0;  // index into Outcome::findings, while to do
 };

@@ -107,9 +107,9 @@ void PinPage::fill_head(const match::PinVerdict* verdict) {
 void PinPage::fill_findings(const match::Outcome& outcome) {
   for (const match::Finding& finding : outcome.findings) {
     if (!std::binary_search(finding.pins.begin(), finding.pins.end(), *pin_)) continue;
-    below_->addWidget(label(
-        tr("%1 (%2 %)").arg(words(finding.kind)).arg(static_cast<int>(finding.confidence * 100)),
-        1.1, true));
+    below_->addWidget(
+        label(tr("%1 (%2 %)").arg(words(finding.kind)).arg(match::stated_pct(finding.confidence)),
+              1.1, true));
     below_->addWidget(label(q(finding.say)));
     if (finding.runner_up) {
       below_->addWidget(quiet_label(tr("Or else: %1 (%2 %)")

@@ -79,9 +79,10 @@ struct Reading {
 };
 
 // A cause in the whole field, against a field with nothing of the kind in which loads were moved.
-void weigh_against_moves(Reading& best, Reading& plain) {
+void weigh_against_moves(Reading& best, const Reading& plain) {
   const double gain = total(*plain.explanation) - total(*best.explanation) - best.wide.price;
   best.wide.finding->confidence /= 1 + std::exp(std::clamp(-gain, -700.0, 700.0));
+  if (best.wide.finding->confidence < kSure) best.wide.shift.doubt_all = true;
 }
 
 }  // namespace

@@ -14,7 +14,6 @@ namespace {
 constexpr std::size_t kMostWeighed = 2000;  // pins that a hypothesis is weighed on
 constexpr double kOffsetRoom = 2;           // ohm: more is no test lead
 constexpr double kNoLead = 1.5;             // of the accuracy, beyond it
-constexpr double kSure = 0.8;               // below, no pin counts as good
 constexpr std::size_t kLeastSilent = 8;     // pins, from which a silent field is one cause
 constexpr double kNamed = 0.1;
 

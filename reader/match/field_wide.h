@@ -19,6 +19,9 @@
 
 namespace walkdown::match {
 
+// Below this confidence in a cause of the whole field no pin counts as good.
+inline constexpr double kSure = 0.8;
+
 struct FieldWide {
   SpecTable table;  // as it is after what was found
   Shared shared;

@@ -56,6 +56,10 @@ struct Finding {
   std::vector<Alternative> same;  // electrically the same
 };
 
+// Confidence as it is said to people and kept in records, in per cent: 1 to 99, because no reading
+// shows more than that.
+[[nodiscard]] int stated_pct(double confidence);
+
 // What all readings have in common, estimated from the field, and already counted in.
 struct FieldFit {
   double offset_ohm = 0;    // the tester reads this much too high

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
 #include <cstdlib>
 #include <string_view>
 
@@ -129,6 +131,10 @@ std::string deciding_look(Kind kind, const Pins& pins, int by) {
     default:
       return fmt::format("unplug the lead on {} and look at it", at(a));
   }
+}
+
+int stated_pct(double confidence) {
+  return std::clamp(static_cast<int>(std::lround(confidence * 100)), 1, 99);
 }
 
 }  // namespace walkdown::match
