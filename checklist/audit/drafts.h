@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // The entries that the field writes, as they go into a record, and back: the only maker of these
-// bodies. FORMAT.md of record/ lists their members. Quantities are whole micro-ohm: a body holds no floating-point number.
+// bodies. FORMAT.md of record/ lists their members. Quantities are whole micro-ohm: a body holds no
+// floating-point number.
 #pragma once
 
 #include <nlohmann/json.hpp>
