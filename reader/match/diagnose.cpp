@@ -34,7 +34,7 @@ std::vector<bool> stale_slots(const Field& field, const std::vector<plan::PinId>
 Explanation explained(const Field& field, const Mixture& mixture, bool structure,
                       const MoveRates& rates) {
   if (structure) return explain(field, mixture, rates);
-  return {State(field, mixture), {}};
+  return {State(field, mixture), {}, 0};
 }
 
 // A silent field has been told once.

@@ -10,16 +10,21 @@
 #include "reader/match/hypothesis.h"
 #include "reader/match/partners.h"
 #include "reader/match/rivals.h"
+#include "reader/match/simplify.h"
 
 namespace walkdown::match {
 namespace {
 
 constexpr int kRounds = 8;
 constexpr int kRefinings = 3;
+constexpr double kShape = 0.5;      // of the gamma prior: as sure of the rates as of half a mistake
+constexpr double kUnchanged = 1.2;  // rates below this factor stay
+constexpr double kMostOften = 10;   // and never rise above this one
 constexpr std::uint32_t kMostRails = 64;  // of a module whose rails are paired with each other
 constexpr double kLarge = 12;             // nats: an exchange that is beyond doubt
 constexpr double kMostly = 0.6;           // of the excess of its slots
 constexpr double kTie = 1e-9;
+constexpr double kPooled = 2.5;   // nats: as much as alike mistakes may add together
 constexpr double kRivalRoom = 7;  // nats below the best that a rival may lie: a share of 1/1000
 constexpr std::size_t kMostRivals = 64;
 constexpr double kWorthwhile = 0.5;     // of what is saved now, that a restart must save by itself
@@ -42,13 +47,10 @@ class Explainer {
   Explanation make() {
     large();
     std::fill(dirty_.begin(), dirty_.end(), 1);
-    bool first = true;
-    for (int pass = 0; pass < kRefinings; ++pass) {
-      for (int round = 0; round < kRounds && grow(first); ++round) first = false;
-      std::fill(dirty_.begin(), dirty_.end(), 0);
-      if (!refine()) break;
-    }
+    settle(true);
+    if (learn()) settle(false);
     restarts();
+    simplify(held_);
     std::vector<Explained> mistakes;
     for (std::size_t i = 0; i < held_.size(); ++i) {
       if (held_.held(i)) mistakes.push_back(weigh(i));
@@ -56,10 +58,37 @@ class Explainer {
     std::stable_sort(mistakes.begin(), mistakes.end(), [](const Explained& a, const Explained& b) {
       return a.event.effects.front().slot < b.event.effects.front().slot;
     });
-    return {std::move(state_), std::move(mistakes)};
+    return {std::move(state_), std::move(mistakes), eased_};
   }
 
  private:
+  void settle(bool first) {
+    for (int pass = 0; pass < kRefinings; ++pass) {
+      for (int round = 0; round < kRounds && grow(first); ++round) first = false;
+      std::fill(dirty_.begin(), dirty_.end(), 0);
+      if (!refine()) break;
+    }
+  }
+
+  // A crew that has made more mistakes than usual has made more of the doubtful ones too: one
+  // factor on all rates, its prior a gamma distribution with mean 1. True where it changed.
+  bool learn() {
+    double made = 0;
+    for (std::size_t i = 0; i < held_.size(); ++i) made += held_.held(i) ? 1 : 0;
+    const double factor = (made + kShape) / (prices_.expected() + kShape);
+    if (factor < kUnchanged) return false;
+    const double nats = std::log(std::min(factor, kMostOften));
+    eased_ = nats;
+    prices_.ease(nats);
+    held_.ease(nats);
+    for (Event& event : losers_) {
+      event.price -= nats;
+      event.net += nats;
+    }
+    std::fill(dirty_.begin(), dirty_.end(), 1);
+    return true;
+  }
+
   // Whole modules and rails first, where they explain most of what is wrong with them: it need not
   // be looked at pin by pin.
   void large() {
@@ -80,11 +109,12 @@ class Explainer {
 
   // One round: all candidates of the dirty rails, the best of those that do not touch.
   bool grow(bool first) {
-    search_.keep(0);
+    search_.keep(-kPooled);
     Events candidates = pairs(true);
     for (std::uint32_t r = 0; r < field_.rails.size(); ++r) {
       if (dirty_[r] != 0) inside(r, candidates);
     }
+    pool(candidates, state_);
     return accept(std::move(candidates), kTie, first);
   }
 
@@ -150,7 +180,9 @@ class Explainer {
       Event best = held_.event(i);
       best.net = search_.net(best);
       bool other = false;
-      for (Event& rival : rivals_.around(best, std::max(best.net, kTie))) {
+      Events others = rivals_.around(best, std::max(best.net, kTie) - kPooled);
+      pool(others, state_);
+      for (Event& rival : others) {
         if (rival.net <= best.net + kTie || !held_.untouched(rival)) continue;
         best = std::move(rival);
         other = true;
@@ -225,7 +257,7 @@ class Explainer {
   }
 
   void regrow(const std::vector<std::uint32_t>& rails) {
-    search_.keep(kTie);
+    search_.keep(-kPooled);
     for (int round = 0; round < kRounds; ++round) {
       Events found;
       for (const std::uint32_t r : rails) {
@@ -239,6 +271,7 @@ class Explainer {
           return std::binary_search(rails.begin(), rails.end(), field_.rail_of[e.slot]);
         });
       });
+      pool(found, state_);
       if (!accept(std::move(found), kTie, false)) return;
     }
   }
@@ -247,7 +280,8 @@ class Explainer {
     Explained out;
     out.event = held_.event(i);
     if (!held_.alone(i)) {
-      out.confidence = 1 / (1 + std::exp(-out.event.net));
+      out.event.net = worth(held_, i);
+      out.confidence = 1 / (1 + std::exp(std::min(700.0, -out.event.net)));
       return out;
     }
     held_.lift(i);
@@ -286,7 +320,8 @@ class Explainer {
   Rivals rivals_;
   std::vector<char> dirty_;    // rails to look at in the next round
   std::vector<char> touched_;  // slots taken in this one
-  Events losers_;              // of the first round: clashed with what was taken
+  double eased_ = 0;
+  Events losers_;  // of the first round: clashed with what was taken
 };
 
 }  // namespace

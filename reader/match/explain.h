@@ -21,6 +21,7 @@ struct Explained {
 struct Explanation {
   State state;                      // with all mistakes in it
   std::vector<Explained> mistakes;  // by first slot
+  double eased = 0;                 // nats by which mistakes proved likelier here than their rates
 };
 
 [[nodiscard]] Explanation explain(const Field& field, const Mixture& mixture,

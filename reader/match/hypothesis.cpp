@@ -80,6 +80,14 @@ void Hypothesis::put_instead(std::size_t i, Event event) {
   put_back(i);
 }
 
+std::vector<std::uint32_t> Hypothesis::rails_of(std::size_t i) const {
+  std::vector<std::uint32_t> rails;
+  for (const Effect& e : events_[i].effects) rails.push_back(field_.rail_of[e.slot]);
+  std::sort(rails.begin(), rails.end());
+  rails.erase(std::unique(rails.begin(), rails.end()), rails.end());
+  return rails;
+}
+
 std::vector<std::size_t> Hypothesis::closed(std::vector<std::uint32_t>& rails,
                                             std::size_t most) const {
   std::vector<std::size_t> events;
@@ -113,6 +121,13 @@ void Hypothesis::lift_all(const std::vector<std::size_t>& events) {
 
 void Hypothesis::put_all_back(const std::vector<std::size_t>& events) {
   for (const std::size_t i : events) put_back(i);
+}
+
+void Hypothesis::ease(double nats) {
+  for (Event& event : events_) {
+    event.price -= nats;
+    event.net += nats;
+  }
 }
 
 double Hypothesis::cost(const std::vector<std::uint32_t>& rails) const {

@@ -33,6 +33,9 @@ class Hypothesis {
   // No event touches any slot of this one.
   [[nodiscard]] bool untouched(const Event& event) const;
 
+  // The rails that event i touches, sorted.
+  [[nodiscard]] std::vector<std::uint32_t> rails_of(std::size_t i) const;
+
   // Those held that touch one of the rails, in the order taken; adds to `rails`, sorted, every rail
   // that they touch, until the set is closed. Empty `rails` on return: it grew beyond `most`.
   [[nodiscard]] std::vector<std::size_t> closed(std::vector<std::uint32_t>& rails,
@@ -40,6 +43,9 @@ class Hypothesis {
   // Takes out a closed set of events, latest first.
   void lift_all(const std::vector<std::size_t>& events);
   void put_all_back(const std::vector<std::size_t>& events);
+
+  // All prices fall by so much.
+  void ease(double nats);
 
   // Nats of the readings over these rails; the prices of events are not in it.
   [[nodiscard]] double cost(const std::vector<std::uint32_t>& rails) const;

@@ -198,7 +198,7 @@ class Finder {
   static void mirror(std::vector<Pattern>& all, const std::vector<Count>& of, SlotPairs& out) {
     for (std::uint32_t i = 0; i < all.size(); ++i) all[i].index = i;
     std::erase_if(all,
-                  [&](const Pattern& p) { return of[p.index].bad < 2 || p.shown == p.planned; });
+                  [&](const Pattern& p) { return of[p.index].bad < 1 || p.shown == p.planned; });
     std::sort(all.begin(), all.end());
     for (const Pattern& p : all) {
       auto at = std::lower_bound(all.begin(), all.end(), Pattern{p.planned, p.shown, p.index});
@@ -228,7 +228,6 @@ class Finder {
   // Seekers are slots of strong rails, and numbers on free pins, which are rare; an open load may
   // be what a number on a free pin seeks.
   void mark_odd(std::uint64_t place, std::uint32_t i, const Count& of, Strong strong) {
-    if (of.bad < 2) return;
     const bool is_strong = of.bad >= strong.least && of.bad >= strong.share * of.loads;
     const bool stray = state_.on[i] == kNothing;
     if (is_strong || stray || field_.slots[i].seen.open()) mark(place, i, is_strong || stray);

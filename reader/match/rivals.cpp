@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <unordered_map>
 
 namespace walkdown::match {
 namespace {
@@ -43,6 +44,52 @@ bool better(const Event& a, const Event& b) {
     if (x.source != y.source) return x.source < y.source;
   }
   return a.by < b.by;
+}
+
+namespace {
+
+std::uint32_t spec_after(const State& state, const Effect& e) {
+  return e.source == kNowhere ? kNothing : state.on[e.source];
+}
+
+// Of what changes for the readings, and nothing else.
+std::uint64_t seen_hash(const State& state, const Event& event) {
+  std::uint64_t hash = 0;
+  for (const Effect& e : event.effects) {
+    const std::uint32_t next = spec_after(state, e);
+    if (next == state.on[e.slot]) continue;
+    std::uint64_t one = ((std::uint64_t{e.slot} << 32U) | next) * 0x9E3779B97F4A7C15U;
+    one = (one ^ (one >> 29U)) * 0xBF58476D1CE4E5B9U;
+    hash += one ^ (one >> 32U);
+  }
+  return hash;
+}
+
+}  // namespace
+
+void pool(Events& events, const State& state) {
+  std::sort(events.begin(), events.end(), better);
+  std::unordered_map<std::uint64_t, std::size_t> first;
+  std::vector<double> more(events.size(), 0.0);
+  std::size_t kept = 0;
+  for (std::size_t i = 0; i < events.size(); ++i) {
+    const auto [at, fresh] = first.try_emplace(seen_hash(state, events[i]), kept);
+    if (!fresh) {
+      more[at->second] += std::exp(events[i].net - events[at->second].net);
+      continue;
+    }
+    if (kept != i) events[kept] = std::move(events[i]);
+    ++kept;
+  }
+  events.resize(kept);
+  for (std::size_t i = 0; i < kept; ++i) {
+    if (more[i] <= 0) continue;
+    const double nats = std::log1p(more[i]);
+    events[i].net += nats;
+    events[i].price -= nats;
+    events[i].pooled += nats;
+  }
+  std::sort(events.begin(), events.end(), better);
 }
 
 Events Rivals::around(const Event& event, double floor) {

@@ -13,6 +13,10 @@ namespace walkdown::match {
 // Which of two mistakes is told, where both are as good: the larger kind, then the lowest pin.
 [[nodiscard]] bool better(const Event& a, const Event& b);
 
+// Mistakes that change the same slots to the same specs are one to every reading: the best of them
+// stands for all, at the price of their summed rates. Sorted by better().
+void pool(Events& events, const State& state);
+
 class Rivals {
  public:
   Rivals(const Field& field, const State& state, Search& search)

@@ -141,8 +141,8 @@ void Search::weigh(const Exchange& exchange, Events& out) const {
     for (std::uint32_t i = 0; i < run.count; ++i) {
       const std::uint32_t a = run.a + i;
       const std::uint32_t b = run.b + i;
-      event.effects.push_back({a, state_.from[b] != kNowhere ? b : kNowhere});
-      event.effects.push_back({b, state_.from[a] != kNowhere ? a : kNowhere});
+      event.effects.push_back({a, b});
+      event.effects.push_back({b, a});
     }
   }
   finish(event, field_, state_);

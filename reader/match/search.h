@@ -30,11 +30,18 @@ class Prices {
   [[nodiscard]] double rails(std::uint32_t a, std::uint32_t b) const;
   [[nodiscard]] double modules() const;
 
+  // Mistakes to be made in this field.
+  [[nodiscard]] double expected() const { return expected_; }
+
+  // Every mistake is that much likelier than its rate says: this crew has made more of them.
+  void ease(double nats) { eased_ += nats; }
+
  private:
   [[nodiscard]] double step(int by) const;
 
   const Field& field_;
   MoveRates rates_;
+  double eased_ = 0, expected_ = 0;
   double neighbour_ = 0, elsewhere_ = 0;
   std::vector<double> rail_, module_;  // of a swap within each
 };

@@ -72,8 +72,7 @@ class RailSearch {
   [[nodiscard]] double gain(int t, int s) const { return search_.gain(slot(t), spec(s)); }
 
   [[nodiscard]] Effect effect(int t, int s) const {
-    const bool bare = s < 0 || s >= n_ || state_.from[slot(s)] == kNowhere;
-    return {slot(t), bare ? kNowhere : slot(s)};
+    return {slot(t), s < 0 || s >= n_ ? kNowhere : slot(s)};
   }
 
   void add(Event event) {

@@ -13,7 +13,7 @@ namespace walkdown::match {
 
 inline constexpr std::uint32_t kNowhere = 0xFFFFFFFF;  // the source of a slot left bare
 
-// One slot whose load changes: it gets what `source` holds, or nothing.
+// One slot whose load changes: it gets what `source` holds at the time, be it nothing.
 struct Effect {
   std::uint32_t slot = 0;
   std::uint32_t source = kNowhere;
@@ -26,6 +26,7 @@ struct Event {
   Kind kind = Kind::swapped;
   int by = 0;
   double price = 0;                    // nats: -ln of its prior
+  double pooled = 0;                   // nats off it for other mistakes of the same effect
   double net = 0;                      // nats by which the readings favour it, its price paid
   std::vector<Effect> effects;         // sorted by slot; slots whose load changes place
   std::vector<std::uint32_t> members;  // slots it is told with, sorted

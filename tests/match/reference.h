@@ -26,6 +26,9 @@ class Bench {
   [[nodiscard]] double total(const std::vector<match::Event>& mistakes) const;
   [[nodiscard]] double truth() const;
 
+  // All mistakes are that much likelier than their rates: what the diagnosis learned of the crew.
+  void ease(double nats) { prices_.ease(nats); }
+
   // The mistakes that were made, as events with their prices; only those that moved a load.
   [[nodiscard]] std::vector<match::Event> made() const;
 

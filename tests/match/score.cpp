@@ -20,8 +20,8 @@ void put(const Field& field, Carried& out, PinId pin, const plan::Load* load) {
   if (!same_load(load, load_at(field, pin))) out[pin] = load;
 }
 
-// Pins of a shift: the block moves as one; where a wrap closes on itself, the ends meet.
-void shift(const Field& field, const Finding& finding, Carried& out) {
+// The block moves along as one, and its first pins are left bare.
+void slide(const Field& field, const Finding& finding, Carried& out) {
   std::map<PinId, const plan::Load*> now;
   const PinId rail = finding.pins.front();
   const int size = field.plan.layout.pins_on(rail.module, rail.rail);
@@ -32,6 +32,20 @@ void shift(const Field& field, const Finding& finding, Carried& out) {
     now[{pin.module, pin.rail, static_cast<std::uint16_t>(to)}] = load_at(field, pin);
   }
   for (const auto& [pin, load] : now) put(field, out, pin, load);
+}
+
+// The pins from the one to the other change places in a ring.
+Carried ring(const Field& field, PinId from, PinId to, int by) {
+  Carried out;
+  const int n = to.pin - from.pin + 1;
+  for (int i = 0; i < n; ++i) {
+    PinId pin = from;
+    PinId source = from;
+    pin.pin = static_cast<std::uint16_t>(from.pin + i);
+    source.pin = static_cast<std::uint16_t>(from.pin + ((i - by) % n + n) % n);
+    put(field, out, pin, load_at(field, source));
+  }
+  return out;
 }
 
 void exchange(const Field& field, PinId a, PinId b, bool whole, Carried& out) {
@@ -46,6 +60,30 @@ void exchange(const Field& field, PinId a, PinId b, bool whole, Carried& out) {
   if (!whole) return pair(a.rail, b.rail);
   const auto rails = field.plan.layout.rails.at(a.module).size();
   for (std::uint16_t r = 1; r <= rails; ++r) pair(r, r);
+}
+
+// A finding names the planned pins of a shifted block; whether its ends meet, and whether free pins
+// at its ends belong to it, it does not say: every such reading of it is one that a crew may take.
+std::vector<Carried> readings_of(const Field& field, const Finding& finding) {
+  std::vector<Carried> out{carried(field, finding)};
+  if (finding.kind != Kind::shifted) return out;
+  PinId from = finding.pins.front();
+  PinId to = finding.pins.back();
+  const int size = field.plan.layout.pins_on(from.module, from.rail);
+  while (from.pin > 1 && load_at(field, {from.module, from.rail,
+                                         static_cast<std::uint16_t>(from.pin - 1)}) == nullptr) {
+    --from.pin;
+  }
+  while (to.pin < size &&
+         load_at(field, {to.module, to.rail, static_cast<std::uint16_t>(to.pin + 1)}) == nullptr) {
+    ++to.pin;
+  }
+  for (PinId a = from; a.pin <= finding.pins.front().pin; ++a.pin) {
+    for (PinId z = finding.pins.back(); z.pin <= to.pin; ++z.pin) {
+      out.push_back(ring(field, a, z, finding.by));
+    }
+  }
+  return out;
 }
 
 bool same(const Carried& a, const Carried& b) {
@@ -73,13 +111,16 @@ double overlap(const Carried& a, const Carried& b) {
 }
 
 const Moved* truth_of(const Field& field, const Finding& finding) {
-  const Carried told = carried(field, finding);
+  const std::vector<Carried> told = readings_of(field, finding);
   const Moved* best = nullptr;
   for (const Moved& moved : field.moves) {
     if (!moved.visible) continue;
     const Carried was = carried(field, moved);
     const bool named = moved.kind == finding.kind && moved.by == finding.by;
-    if (same(was, told) || (named && overlap(was, told) > 0.75)) best = &moved;
+    const bool right = std::any_of(told.begin(), told.end(), [&](const Carried& one) {
+      return same(was, one) || (named && overlap(was, one) > 0.75);
+    });
+    if (right) best = &moved;
   }
   return best;
 }
@@ -119,7 +160,7 @@ Carried carried(const Field& field, const Finding& finding) {
     put(field, out, a, load_at(field, z));
     put(field, out, z, load_at(field, a));
   } else if (finding.kind == Kind::shifted) {
-    shift(field, finding, out);
+    slide(field, finding, out);
   } else if (finding.kind == Kind::reversed) {
     const int n = field.plan.layout.pins_on(a.module, a.rail);
     for (std::uint16_t p = 1; p <= n; ++p) {
