@@ -48,7 +48,8 @@ Status tell_changes(const desk::Desk& desk, const day::State& before, const desk
   const auto told = desk.told(1);  // nothing of ours is written behind it
   fmt::print("{}  {}\n", day::say_clock(after.at_ms, after.utc_offset_min),
              told.empty() ? std::string() : told.front().say);
-  for (const auto& sentence : changes(before, after)) fmt::print("  - {}\n", sentence);
+  for (const auto& sentence : changes(desk.checklist(), before, after))
+    fmt::print("  - {}\n", sentence);
   fmt::print("Entry {} is on disk.\n", *entry);
   if (const auto wrong = desk.disagrees()) {
     complain("What was written does not hold, which is a fault of this program: " + *wrong);

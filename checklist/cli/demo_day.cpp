@@ -49,7 +49,8 @@ Done DemoDay::act(const Does& does) {
   for (const auto& told : desk_->told(1)) {
     say_(fmt::format("  {}  {}", day::say_clock(told.at_ms, kDemoOffset_min), told.say));
   }
-  for (const auto& change : changes(before, after)) say_("           - " + change);
+  for (const auto& change : changes(desk_->checklist(), before, after))
+    say_("           - " + change);
   return done();
 }
 

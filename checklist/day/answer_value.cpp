@@ -83,7 +83,8 @@ Result<Value> answer_value(const View& view, const Item& item, const nlohmann::j
 }
 
 std::string say_milli(std::int64_t milli, const std::string& unit) {
-  const std::int64_t size = milli < 0 ? -milli : milli;
+  const auto bits = static_cast<std::uint64_t>(milli);
+  const std::uint64_t size = milli < 0 ? 0 - bits : bits;  // the least number has no negative
   std::string text = fmt::format("{}{}", milli < 0 ? "-" : "", size / 1000);
   if (size % 1000 != 0) {
     text += fmt::format(".{:03}", size % 1000);

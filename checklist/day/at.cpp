@@ -21,6 +21,9 @@ class Picture {
     people();
     release();
     state_.word = word();
+    for (std::size_t i = 0; i < view_.list.stages.size(); ++i) {
+      state_.stages[i].over = state_.word == "after" && view_.list.stages[i].release;
+    }
     return std::move(state_);
   }
 
@@ -46,8 +49,8 @@ class Picture {
 void Picture::stages() {
   for (std::size_t i = 0; i < view_.list.stages.size(); ++i) {
     const auto& pause = view_.day.pauses[i];
-    state_.stages.push_back(
-        {view_.list.stages[i].id, locked(view_, i), pause.has_value(), pause ? pause->by : ""});
+    state_.stages.push_back({view_.list.stages[i].id, locked(view_, i), pause.has_value(),
+                             pause ? pause->by : "", false});
   }
 }
 
@@ -131,8 +134,8 @@ void Picture::release() {
 std::string Picture::word() const {
   if (state_.hold) return "hold";
   if (state_.release.word == ReleaseWord::stands) return "released";
-  if (state_.against.empty()) return "ready";
-  return after() ? "after" : "checking";
+  if (after()) return "after";
+  return state_.against.empty() ? "ready" : "checking";
 }
 
 // A release that fell before the show leaves the day where it was: after begins with the first

@@ -39,35 +39,51 @@ void of_release(const ReleaseState& before, const ReleaseState& after,
   }
 }
 
-}  // namespace
-
-std::vector<std::string> changes(const State& before, const State& after) {
-  std::vector<std::string> said;
+void of_items(const Checklist& list, const State& before, const State& after,
+              std::vector<std::string>& said) {
   for (std::size_t i = 0; i < after.items.size() && i < before.items.size(); ++i) {
     const ItemState& was = before.items[i];
     const ItemState& is = after.items[i];
     if (was.standing == is.standing && was.answered_n == is.answered_n) continue;
+    const StageState& stage = after.stages.at(list.items.at(i).stage);
+    if (stage.locked || stage.over) continue;
     said.push_back(fmt::format(
         "{} {}: {}", is.id,
         is.standing == Standing::holds ? "holds" : fmt::format("is {}", word(is.standing)),
         is.why));
   }
+}
+
+void of_stages(const State& before, const State& after, std::vector<std::string>& said) {
   for (std::size_t i = 0; i < after.stages.size() && i < before.stages.size(); ++i) {
-    if (!before.stages[i].paused && after.stages[i].paused) {
-      said.push_back(fmt::format("{} closed the pause after {}", after.stages[i].paused_by,
-                                 after.stages[i].id));
-    }
+    if (before.stages[i].paused || !after.stages[i].paused) continue;
+    said.push_back(
+        fmt::format("{} closed the pause after {}", after.stages[i].paused_by, after.stages[i].id));
   }
+}
+
+void of_keys(const State& before, const State& after, std::vector<std::string>& said) {
   for (std::size_t i = 0; i < after.keys.size() && i < before.keys.size(); ++i) {
     const KeyState& was = before.keys[i];
     const KeyState& is = after.keys[i];
     if (was.holder != is.holder) {
-      said.push_back(fmt::format("{} went from {} to {}", is.name, was.holder, is.holder));
+      said.push_back(fmt::format("the {} went from {} to {}", is.name,
+                                 was.person ? was.holder : "the " + was.holder,
+                                 is.person ? is.holder : "the " + is.holder));
     } else if (was.offered_to != is.offered_to && !is.offered_to.empty()) {
-      said.push_back(fmt::format("{} signed for {}; {} holds it until signing too", is.offered_to,
-                                 is.name, is.holder));
+      said.push_back(fmt::format("{} signed for the {}; {} holds it until signing too",
+                                 is.offered_to, is.name, is.holder));
     }
   }
+}
+
+}  // namespace
+
+std::vector<std::string> changes(const Checklist& list, const State& before, const State& after) {
+  std::vector<std::string> said;
+  of_items(list, before, after, said);
+  of_stages(before, after, said);
+  of_keys(before, after, said);
   of_lists(before.in_field, after.in_field, "{} is in the field", "{} is out of the field", said);
   of_lists(before.tags, after.tags, "{} hung a tag", "the tag of {} is back", said);
   if (!before.hold && after.hold) {

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "checklist/record/sha256.h"
+
 namespace walkdown::day {
 namespace {
 
@@ -21,14 +23,23 @@ bool waived(const Day& day, const std::string& pin, const std::string& verdict,
 
 void count(const Day& day, const PlannedPin& pin, const PinLog& log, const std::string& verdict,
            std::optional<std::int64_t> valid_for_ms, std::int64_t aged_ms, Continuity& sum) {
+  const auto fails = [&](std::string_view how) {
+    sum.failure += pin.pin;
+    sum.failure += ' ';
+    sum.failure += how;
+    sum.failure += '\n';
+  };
   if (waived(day, pin.pin, verdict, log.undone_n)) {
     ++sum.waived;
   } else if (verdict == kUnread) {
     ++sum.unread;
+    fails(kUnread);
   } else if (verdict != kFits) {
     sum.bad.push_back(pin.pin + " " + verdict);
+    fails(verdict);
   } else if (valid_for_ms && aged_ms >= log.read_aged_ms + *valid_for_ms) {
     ++sum.stale;
+    fails("stale");
   } else {
     ++sum.fit;
     if (!valid_for_ms) return;
@@ -37,18 +48,22 @@ void count(const Day& day, const PlannedPin& pin, const PinLog& log, const std::
   }
 }
 
+const char* are(std::int64_t count) { return count == 1 ? "is" : "are"; }
+
 std::string sentence(const Continuity& sum) {
   if (sum.planned == 0) return "no pin is planned, so there is nothing that could fit";
   if (sum.holds) {
     return sum.waived == 0 ? fmt::format("all {} planned pins fit", sum.planned)
-                           : fmt::format("{} of {} planned pins fit, {} are waived by name",
-                                         sum.fit, sum.planned, sum.waived);
+                           : fmt::format("{} of {} planned pins fit, {} {} waived by name", sum.fit,
+                                         sum.planned, sum.waived, are(sum.waived));
   }
   std::string text = fmt::format("of {} planned pins", sum.planned);
-  if (sum.unread > 0) text += fmt::format(" {} are unread,", sum.unread);
-  if (sum.stale > 0) text += fmt::format(" {} were read too long ago,", sum.stale);
+  if (sum.unread > 0) text += fmt::format(" {} {} unread,", sum.unread, are(sum.unread));
+  if (sum.stale > 0) {
+    text += fmt::format(" {} {} read too long ago,", sum.stale, sum.stale == 1 ? "was" : "were");
+  }
   if (!sum.bad.empty()) {
-    text += fmt::format(" {} do not fit (", sum.bad.size());
+    text += fmt::format(" {} {} not fit (", sum.bad.size(), sum.bad.size() == 1 ? "does" : "do");
     for (std::size_t i = 0; i < std::min(sum.bad.size(), kMostNamed); ++i) {
       text += (i == 0 ? "" : ", ") + sum.bad[i];
     }
@@ -107,6 +122,8 @@ const Continuity& PinBook::continuity(const Outside& outside, const Day& day,
     count(day, outside.pins[i], day.pins[i], verdict(outside, day, i), valid_for_ms, aged_ms, sum);
   }
   sum.bad.insert(sum.bad.end(), strays_.begin(), strays_.end());
+  for (const std::string& stray : strays_) sum.failure += stray + '\n';
+  if (!sum.failure.empty()) sum.failure = record::hex(record::sha256(sum.failure));
   sum.holds = sum.planned > 0 && sum.unread == 0 && sum.stale == 0 && sum.bad.empty();
   sum.why = sentence(sum);
   return worked_out_[name] = std::move(sum);

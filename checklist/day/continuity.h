@@ -25,6 +25,9 @@ struct Continuity {
   std::vector<std::string> bad;               // "M01/R1/P05 open": others that do not fit
   std::optional<std::int64_t> until_aged_ms;  // the first reading to grow stale
   std::string why;                            // a sentence
+  // What fails, to the last pin: SHA-256 of all of them with their verdicts; empty while it holds.
+  // The sentence names three, and a waiver for five must not cover a sixth that took one's place.
+  std::string failure;
 };
 
 // The verdict of every planned pin as it counts: the diagnosis's word, or unread, or stale.

@@ -24,9 +24,13 @@ Judgement continuity(const View& view, const Item& item, Moment moment) {
   const Continuity& sum =
       view.book.continuity(view.outside, view.day, item.valid_for_ms, moment.aged_ms);
   if (sum.holds) return holding(sum.why, sum.until_aged_ms);
-  if (!sum.bad.empty()) return failing(Standing::refused, sum.why, 0, sum.why);
-  if (sum.stale > 0) return failing(Standing::expired, sum.why, 0, sum.why);
-  return failing(Standing::open, sum.why, 0, sum.why);
+  const Standing standing = !sum.bad.empty() ? Standing::refused
+                            : sum.stale > 0  ? Standing::expired
+                                             : Standing::open;
+  Judgement found = failing(standing, sum.why, 0, sum.failure);
+  // Were it waived, the next reading to grow stale would be another failure.
+  found.until_aged_ms = sum.until_aged_ms;
+  return found;
 }
 
 Judgement zone(const View& view) {
@@ -61,9 +65,21 @@ bool has_role(const Day& day, const std::string& person, std::string_view role) 
   });
 }
 
+// "with the lead or in the firing position"
+std::string wanted(const Item& item) {
+  std::string all;
+  for (const std::string& place : item.places) {
+    if (!all.empty()) all += " or ";
+    all += place.starts_with("role:") ? "with the " + place.substr(5) : "in the " + place;
+  }
+  return all;
+}
+
 Judgement custody(const View& view, const Item& item) {
-  const KeyLog& key = view.day.keys[view.list.key(item.key)];
-  std::string where = fmt::format("{}: {}", item.key, key.holder);
+  const std::size_t index = view.list.key(item.key);
+  const KeyLog& key = view.day.keys[index];
+  std::string where = key.person ? fmt::format("{} has the {}", key.holder, item.key)
+                                 : fmt::format("the {} is in the {}", item.key, key.holder);
   if (!view.day.tags.empty()) {
     return failing(Standing::open,
                    fmt::format("the tag of {} is not back", view.day.tags.begin()->first));
@@ -71,13 +87,18 @@ Judgement custody(const View& view, const Item& item) {
   if (key.person && view.day.in_field.contains(key.holder)) {
     return failing(Standing::open, where + ", in the field");
   }
+  if (!key.person && key.holder == view.list.keys[index].firing && !view.day.in_field.empty()) {
+    return failing(Standing::open, fmt::format("{} while {} is in the field", where,
+                                               view.day.in_field.begin()->first));
+  }
   for (const std::string& place : item.places) {
     const bool there = place.starts_with("role:")
                            ? key.person && has_role(view.day, key.holder, place.substr(5))
                            : !key.person && key.holder == place;
     if (there) return holding(where);
   }
-  return failing(Standing::open, where, key.since_n);
+  return failing(Standing::open, fmt::format("{}; it has to be {}", where, wanted(item)),
+                 key.since_n);
 }
 
 Judgement headcount(const View& view) {

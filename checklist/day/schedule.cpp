@@ -190,6 +190,12 @@ Schedule Planner::make() {
     made.say = "no show time is set";
     return made;
   }
+  if (fold_.day().released_once && now_.at_ms >= *made.show_at_ms) {
+    made.feasible = true;
+    made.say = fmt::format("the show of {} was released; nothing has to begin before it any more",
+                           clock(*made.show_at_ms));
+    return made;
+  }
   show_at_ms_ = *made.show_at_ms;
   end_at_ms_ = show_at_ms_ + list_.show_length_ms;
   collect();

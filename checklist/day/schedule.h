@@ -31,7 +31,8 @@ struct Slot {
 struct Schedule {
   std::optional<std::int64_t> show_at_ms;
   bool feasible = false;
-  std::vector<Slot> slots;  // the items the release rests on, in order
+  std::vector<Slot> slots;  // the items the release rests on, in order; none once a show that was
+                            // released has begun
   std::string say;          // one sentence: the worst of it, and what to do
 };
 

@@ -97,7 +97,7 @@ Judgement judge(const View& view, std::size_t index, Moment moment) {
   found.why = fmt::format("waived by {} and {}: {} ({})", waiver->claim.by, waiver->claim.second,
                           waiver->reason, found.why);
   found.standing = Standing::waived;
-  found.until_aged_ms.reset();
+  if (view.list.items[index].kind != Kind::continuity) found.until_aged_ms.reset();
   return found;
 }
 

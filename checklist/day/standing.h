@@ -27,7 +27,7 @@ enum class Standing : std::uint8_t {
 
 struct Judgement {
   Standing standing = Standing::open;
-  std::optional<std::int64_t> until_aged_ms;  // while it holds: the end, if it has one
+  std::optional<std::int64_t> until_aged_ms;  // while it holds or is waived: its end, if any
   std::optional<std::int64_t> ready_sure_ms;  // while a wait runs: its end
   std::string why;
   Failure failure;  // what a waiver would be for; meaningless while it holds

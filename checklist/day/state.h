@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "checklist/day/checklist.h"
 #include "checklist/day/day.h"
 #include "checklist/day/standing.h"
 
@@ -31,6 +32,7 @@ struct StageState {
   bool locked = false;
   bool paused = false;  // its pause is closed
   std::string paused_by;
+  bool over = false;  // the release rested on it, and the day is after the show
 };
 
 struct KeyState {
@@ -83,7 +85,9 @@ struct State {
 // Whole numbers, texts and lists; the same bytes for the same entries and moment.
 [[nodiscard]] nlohmann::json to_json(const State& state);
 
-// What changed from one state to the next, one sentence each, with the reason.
-[[nodiscard]] std::vector<std::string> changes(const State& before, const State& after);
+// What changed from one state to the next, one sentence each, with the reason. Of items that nobody
+// can answer yet, or whose stage is over, nothing is said.
+[[nodiscard]] std::vector<std::string> changes(const Checklist& list, const State& before,
+                                               const State& after);
 
 }  // namespace walkdown::day

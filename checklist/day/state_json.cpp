@@ -32,7 +32,8 @@ json of(const StageState& stage) {
   return {{"id", stage.id},
           {"locked", stage.locked},
           {"paused", stage.paused},
-          {"paused_by", stage.paused_by}};
+          {"paused_by", stage.paused_by},
+          {"over", stage.over}};
 }
 
 json of(const KeyState& key) {

@@ -6,7 +6,10 @@
 #include <algorithm>
 #include <array>
 
+#include "checklist/day/answer_value.h"
 #include "checklist/day/body.h"
+#include "checklist/day/duration.h"
+#include "checklist/record/clock.h"
 
 namespace walkdown::day {
 namespace {
@@ -18,10 +21,8 @@ struct Sentence {
   std::string_view text;
 };
 
-constexpr std::array<Sentence, 16> kSentences = {{
+constexpr std::array<Sentence, 14> kSentences = {{
     {"second", "I looked myself and confirm what another has signed"},
-    {"show-time", "the show is at the time given"},
-    {"wind", "I read this wind at the field"},
     {"out", "this person has left the field"},
     {"tag-back", "this person's tag is back"},
     {"key-offer", "I take this key"},
@@ -52,7 +53,26 @@ std::string plain(const json& value) {
 std::string answer(const Checklist& checklist, const json& body) {
   const std::size_t index = checklist.item(text_in(body, "item"));
   if (index == Checklist::npos) return "I answer an item";
-  return fmt::format("I looked and answer the question: {}", checklist.items[index].question);
+  const Item& item = checklist.items[index];
+  std::string said = fmt::format("I looked and answer the question: {}", item.question);
+  // The fact is in thousandths, which nobody reads.
+  if (const auto milli = whole_in(body, "milli")) said += ' ' + say_milli(*milli, item.unit);
+  return said;
+}
+
+std::string show_time(const json& body) {
+  const auto at_ms = whole_in(body, "show_at_ms");
+  if (!at_ms) return "the show is at the time given";
+  const std::int64_t offset_min = whole_in(body, "utc_offset_min").value_or(0);
+  return fmt::format("the show is at {} by the clock there, which is {}",
+                     say_clock(*at_ms, offset_min), record::rfc3339(*at_ms));
+}
+
+std::string wind(const json& body) {
+  return fmt::format("I read this wind at the field: mean {}, gusts {}, over {}",
+                     say_milli(whole_in(body, "mean_mm_per_s").value_or(0), "m/s"),
+                     say_milli(whole_in(body, "gust_mm_per_s").value_or(0), "m/s"),
+                     say_duration(whole_in(body, "period_ms").value_or(0)));
 }
 
 }  // namespace
@@ -63,6 +83,10 @@ Statement statement(const Checklist& checklist, std::string_view kind, const jso
                                          [&](const Sentence& each) { return each.kind == kind; });
   if (kind == "answer") {
     made.text = answer(checklist, body);
+  } else if (kind == "show-time") {
+    made.text = show_time(body);
+  } else if (kind == "wind") {
+    made.text = wind(body);
   } else {
     made.text = found == kSentences.end() ? fmt::format("I make the entry {}", kind) : found->text;
   }

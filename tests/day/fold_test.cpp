@@ -70,7 +70,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Blow{"in", R"({"person":"a stranger"})", "a stranger is in the field"},
                     Blow{"tag-hang", R"({"person":"Cy"})", "the tag of Cy"},
                     Blow{"thunder", "{}", "thunder: wait until 19:30"},
-                    Blow{"rehook", R"({"pins":["M01/R1/P01"]})", "1 are unread"},
+                    Blow{"rehook", R"({"pins":["M01/R1/P01"]})", "1 is unread"},
                     Blow{"reading", R"({"pin":"M01/R1/P01"})", "a pin was read"},
                     Blow{"suspended", "{}", "the machine slept"},
                     Blow{"clock-step", R"({"by_ms":5000})", "clock stepped"},
@@ -248,10 +248,31 @@ TEST(Fold, ChangesSayWhy) {
   world.released();
   const State before = world.state();
   world.write("in", {{"person", "Cy"}, {"positions", {"Jetty"}}});
-  const auto said = changes(before, world.state());
+  const auto said = changes(world.fold.checklist(), before, world.state());
   EXPECT_THAT(said, Contains("edge is broken: Cy went into the field"));
   EXPECT_THAT(said, Contains("Cy is in the field"));
   EXPECT_THAT(said, Contains("the release fell: Cy is in the field"));
+}
+
+TEST(Fold, ChangesAreQuietAboutStagesThatAreOverOrHaveNotBegun) {
+  World world;
+  world.enrol_all();
+  const State first = world.state();
+  world.answer(kCy, "angles", "away");
+  for (const auto& said : changes(world.fold.checklist(), first, world.state())) {
+    EXPECT_THAT(said, testing::StartsWith("angles ")) << "the rest is locked";
+  }
+  World late;
+  late.released();
+  late.pass(10 * kMinute_ms);
+  late.answer(kAnn, "last-shot", "21:07, cue 9");
+  late.put("withdraw", propose_withdraw(late.fold, late.now, "Ann", "the show is over"));
+  const State after = late.state();
+  EXPECT_TRUE(after.stages.at(1).over);
+  EXPECT_FALSE(after.stages.at(2).over);
+  late.write("in", {{"person", "Cy"}, {"positions", {"Jetty"}}});
+  EXPECT_THAT(changes(late.fold.checklist(), after, late.state()),
+              testing::ElementsAre("Cy is in the field"));
 }
 
 TEST(Fold, AnyBodyIsSurvived) {

@@ -112,6 +112,21 @@ TEST(Schedule, AShowLongerThanAnAnswerLastsCannotBeCovered) {
   EXPECT_THAT(plan.say, HasSubstr("edge lasts only 20 min"));
 }
 
+TEST(Schedule, OnceAReleasedShowHasBegunNothingIsPlannedBeforeIt) {
+  World world;
+  world.ready();
+  set_show(world, 3 * kMinute_ms);
+  world.answer(kBo, "edge", "nobody");
+  world.second(kBo, world.put("release", propose_release(world.fold, world.now, kAnn)));
+  world.pass(4 * kMinute_ms);
+  const Schedule plan = schedule(world.fold, world.now);
+  EXPECT_TRUE(plan.feasible);
+  EXPECT_TRUE(plan.slots.empty());
+  EXPECT_THAT(plan.say, HasSubstr("the show of 19:03 was released"));
+  set_show(world, 60 * kMinute_ms);
+  EXPECT_FALSE(schedule(world.fold, world.now).slots.empty()) << "moved: planned anew";
+}
+
 TEST(Schedule, IsLive) {
   World world;
   world.enrol_all();

@@ -56,6 +56,24 @@ TEST_F(RealKeys, ASignatureShowsNameTimeAndMeaning) {
   EXPECT_EQ(standing(), Standing::holds);
 }
 
+// What is signed reads as it was said, and not in thousandths or milliseconds alone.
+TEST_F(RealKeys, NumbersAndTimesReadAsPeopleSayThem) {
+  const auto text_of = [&](const char* kind, Body body) {
+    body.update({{"by", "Cy"}, {"role", "crew"}});
+    const record::Head head{"walkdown/test/0123456789abcdef", n_, {}, 0, 0};
+    const auto made =
+        record::make_sign_off(sign_off(fold_->checklist(), kind, body, head, kStart_ms), cy_);
+    return made ? *made : made.error().sentence();
+  };
+  EXPECT_THAT(text_of("answer", {{"item", "water"}, {"milli", 20'500}}), HasSubstr("20.5 l"));
+  EXPECT_THAT(
+      text_of("show-time", {{"show_at_ms", kStart_ms}, {"utc_offset_min", 120}}),
+      HasSubstr("the show is at 21:00 by the clock there, which is 2026-07-04T19:00:00.000Z"));
+  EXPECT_THAT(
+      text_of("wind", {{"mean_mm_per_s", 4'900}, {"gust_mm_per_s", 7'600}, {"period_ms", 600'000}}),
+      HasSubstr("mean 4.9 m/s, gusts 7.6 m/s, over 10 min"));
+}
+
 // 21 CFR 11.70: it cannot be cut out and put to another statement.
 TEST_F(RealKeys, ASignatureCannotBeMovedToAnotherStatement) {
   Body body = body_;
