@@ -36,7 +36,7 @@ bool Checker::fail(std::uint64_t number, std::string why) {
 
 void Checker::too_long() { fail(lines_ + 1, "the line is longer than a record allows"); }
 
-bool Checker::line(std::string_view line, const Result<LineView>& parsed) {
+bool Checker::line(std::string_view line, const Result<LineView>& parsed, const Hash* leaf) {
   ++lines_;
   bytes_ += line.size() + 1;
   if (line.size() > (lines_ == 1 ? kLongestOpen : kLongestLine)) {
@@ -46,17 +46,26 @@ bool Checker::line(std::string_view line, const Result<LineView>& parsed) {
     unsealed_end_ = line.find('\0') != std::string_view::npos;
     return fail(lines_, parsed.error().what);
   }
-  if (const auto* view = std::get_if<EntryView>(&*parsed)) return entry(line, *view);
+  if (const auto* view = std::get_if<EntryView>(&*parsed)) return entry(line, *view, leaf);
   return checkpoint(std::get<CheckpointLine>(*parsed).note);
 }
 
-bool Checker::entry(std::string_view line, const EntryView& view) {
+// For hashing alone the text of a plain entry is of no more use.
+void Checker::hold(std::string_view line, const EntryView& view, const Hash* leaf) {
+  if (leaf == nullptr || !options_.hash_only || !is_plain_kind(view.kind)) {
+    return commit_.add(lines_, line, view, leaf);
+  }
+  const EntryView plain{view.n, view.at_ms, view.up_ms, "reading", {}};
+  commit_.add_hashed(lines_, line.size(), plain, *leaf);
+}
+
+bool Checker::entry(std::string_view line, const EntryView& view, const Hash* leaf) {
   const std::uint64_t expected = report_.sealed.tree.size() + commit_.size();
   if (view.n != expected) {
     return fail(lines_, "entry " + std::to_string(expected) +
                             " should stand here, and it is entry " + std::to_string(view.n));
   }
-  commit_.add(lines_, line, view);
+  hold(line, view, leaf);
   if (commit_.bytes() > kLongestCommit) return fail(lines_, "no checkpoint comes for too long");
   if (view.n != 0) return true;
   const auto facts = open_facts(view);

@@ -20,8 +20,8 @@ class Checker {
 
   // One line without its LF, which was there. False once something does not hold.
   bool line(std::string_view line) { return this->line(line, parse_line(line)); }
-  // The same with what parse_line() said of it.
-  bool line(std::string_view line, const Result<LineView>& parsed);
+  // The same with what parse_line() said of it, and its leaf where it is an entry.
+  bool line(std::string_view line, const Result<LineView>& parsed, const Hash* leaf = nullptr);
   // A line that is still going on after so many bytes cannot hold.
   [[nodiscard]] std::size_t longest_line() const {
     return lines_ == 0 ? kLongestOpen : kLongestLine;
@@ -37,7 +37,8 @@ class Checker {
   [[nodiscard]] const Heads& heads() const { return heads_; }
 
  private:
-  bool entry(std::string_view line, const EntryView& view);
+  bool entry(std::string_view line, const EntryView& view, const Hash* leaf);
+  void hold(std::string_view line, const EntryView& view, const Hash* leaf);
   bool checkpoint(const std::string& note_text);
   bool signature(const Note& note);
   bool root(const Checkpoint& checkpoint, Tree grown);

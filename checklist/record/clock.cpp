@@ -4,7 +4,9 @@
 #include <date/date.h>
 #include <time.h>
 
+#include <array>
 #include <chrono>
+#include <cstring>
 
 namespace walkdown::record {
 
@@ -68,6 +70,23 @@ std::int64_t milliseconds(const Fields& fields) {
       .count();
 }
 
+// Nearly every time in a record falls into the minute of the one before it: "YYYY-MM-DDThh:mm:".
+struct LastMinute {
+  std::array<char, 17> text{};
+  std::int64_t at_ms = 0;
+};
+
+std::optional<std::int64_t> minute_of(std::string_view text) {
+  thread_local LastMinute last;
+  if (std::memcmp(text.data(), last.text.data(), last.text.size()) == 0) return last.at_ms;
+  auto fields = parse_fields(text);
+  if (!fields) return std::nullopt;
+  fields->second = 0;
+  std::memcpy(last.text.data(), text.data(), last.text.size());
+  last.at_ms = milliseconds(*fields);
+  return last.at_ms;
+}
+
 // "Z", "z", "+hh:mm" or "-hh:mm", in milliseconds east.
 std::optional<std::int64_t> parse_zone(std::string_view zone) {
   if (zone == "Z" || zone == "z") return 0;
@@ -110,10 +129,10 @@ std::optional<std::int64_t> parse_at(std::string_view text) {
   if (text.size() != 24 || text[10] != 'T' || text[19] != '.' || text[23] != 'Z') {
     return std::nullopt;
   }
-  const auto fields = parse_fields(text);
-  const int thousandths = digits(text, 20, 3);
-  if (!fields || fields->second > 59 || thousandths < 0) return std::nullopt;
-  return milliseconds(*fields) + thousandths;
+  const auto minute = minute_of(text);
+  const int seconds = digits(text, 17, 2), thousandths = digits(text, 20, 3);
+  if (!minute || seconds < 0 || seconds > 59 || thousandths < 0) return std::nullopt;
+  return *minute + seconds * 1000 + thousandths;
 }
 
 std::optional<std::int64_t> parse_rfc3339(std::string_view text) {

@@ -10,7 +10,6 @@ namespace walkdown::record {
 namespace {
 
 constexpr std::size_t kMostTries = 8'000'000;
-constexpr char kLeafPrefix = 0;  // RFC 6962 section 2.1
 
 // What stands beside the way from one leaf up to the root.
 struct Sibling {
@@ -70,7 +69,9 @@ Hash climb(Hash hash, const std::vector<Sibling>& path) {
 
 }  // namespace
 
-void Commit::add(std::uint64_t number, std::string_view line, const EntryView& view) {
+void Commit::add(std::uint64_t number, std::string_view line, const EntryView& view,
+                 const Hash* leaf) {
+  if (leaf != nullptr) leaves_.push_back(*leaf);
   const auto offset = [line](std::string_view part) {
     return static_cast<std::size_t>(part.data() - line.data());
   };
@@ -84,9 +85,18 @@ void Commit::add(std::uint64_t number, std::string_view line, const EntryView& v
   bytes_ += line.size();
 }
 
+void Commit::add_hashed(std::uint64_t number, std::size_t size, const EntryView& view,
+                        const Hash& leaf) {
+  held_.push_back({number, 0, size, 0, 0, 0, 0, view});
+  leaves_.push_back(leaf);
+  has_text_ = false;
+  bytes_ += size;
+}
+
 void Commit::clear() {
   text_.clear();
   bytes_ = 0;
+  has_text_ = true;
   held_.clear();
   leaves_.clear();
 }
@@ -108,6 +118,7 @@ std::string_view Commit::line(std::size_t i) const {
 EntryView Commit::view(std::size_t i) const {
   const Held& held = held_[i];
   EntryView view = held.view;
+  if (held.kind_size == 0) return view;
   view.kind = line(i).substr(held.kind, held.kind_size);
   view.body = line(i).substr(held.body, held.body_size);
   return view;
@@ -116,7 +127,7 @@ EntryView Commit::view(std::size_t i) const {
 std::optional<std::size_t> find_flipped_bit(const Commit& commit, const Tree& before,
                                             const Hash& root) {
   if (commit.size() == 1) return 0;
-  if (commit.bytes() * 8 > kMostTries) return std::nullopt;
+  if (commit.bytes() * 8 > kMostTries || !commit.has_text()) return std::nullopt;
   const Siblings siblings(before, commit.leaves());
   for (std::size_t i = 0; i < commit.size(); ++i) {
     const std::vector<Sibling> path = siblings.beside(before.size() + i);

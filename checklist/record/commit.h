@@ -15,13 +15,20 @@ namespace walkdown::record {
 
 class Commit {
  public:
-  // `view` is of `line`; the line is copied. `number` is its place in the file, from 1.
-  void add(std::uint64_t number, std::string_view line, const EntryView& view);
+  // `view` is of `line`; the line is copied. `number` is its place in the file, from 1. `leaf`: its
+  // hash where that is known, of all entries of a commit or of none.
+  void add(std::uint64_t number, std::string_view line, const EntryView& view,
+           const Hash* leaf = nullptr);
+  // A plain entry (line.h) of which nothing is kept but its leaf; `size` of its line. The view's
+  // kind must live on; its body is not kept.
+  void add_hashed(std::uint64_t number, std::size_t size, const EntryView& view, const Hash& leaf);
   void clear();
 
   [[nodiscard]] bool empty() const { return held_.empty(); }
   [[nodiscard]] std::size_t size() const { return held_.size(); }
   [[nodiscard]] std::size_t bytes() const { return bytes_; }
+  // Whether the lines are still here.
+  [[nodiscard]] bool has_text() const { return has_text_; }
   [[nodiscard]] std::uint64_t line_number(std::size_t i) const { return held_[i].number; }
   // Hashed when first asked for, all together.
   [[nodiscard]] const std::vector<Hash>& leaves() const;
@@ -39,6 +46,7 @@ class Commit {
 
   std::string text_;  // of each line what is hashed: 0x00, the line, the padding of SHA-256
   std::size_t bytes_ = 0;
+  bool has_text_ = true;
   std::vector<Held> held_;
   mutable std::vector<Hash> leaves_;  // of the first so many of held_
 };

@@ -28,7 +28,15 @@ Result<LineView> parse_checkpoint_line(std::string_view line) {
   return LineView{CheckpointLine{unescape(note)}};
 }
 
-Result<LineView> parse_entry_line(std::string_view line) {
+// The body up to the brace that ends the line, as it stands.
+bool take_unread(std::string_view line, std::size_t begin, EntryView& entry) {
+  const std::string_view rest = line.substr(begin);
+  if (!rest.starts_with('{') || !rest.ends_with("}}")) return false;
+  entry.body = rest.substr(0, rest.size() - 1);
+  return true;
+}
+
+Result<LineView> parse_entry_line(std::string_view line, Bodies bodies) {
   Canonical json(line);
   EntryView entry;
   std::int64_t n = 0;
@@ -45,13 +53,16 @@ Result<LineView> parse_entry_line(std::string_view line) {
   }
   if (!json.take(",\"body\":")) return not_a_line("no body");
   const std::size_t begin = json.at();
+  entry.n = static_cast<std::uint64_t>(n);
+  entry.at_ms = *at_ms;
+  const bool unread = bodies == Bodies::unread && is_plain_kind(entry.kind);
+  if (unread && take_unread(line, begin, entry)) return LineView{entry};
+  if (!is_utf8(line)) return not_a_line("it is not UTF-8");
   if (!json.take_object()) {
     return not_a_line("the body has another spelling at byte " + std::to_string(json.at() + 1));
   }
   entry.body = line.substr(begin, json.at() - begin);
   if (!json.take('}') || !json.at_end()) return not_a_line("there is something behind the entry");
-  entry.n = static_cast<std::uint64_t>(n);
-  entry.at_ms = *at_ms;
   return LineView{entry};
 }
 
@@ -64,9 +75,10 @@ bool is_kind(std::string_view kind) {
                      [&](char c) { return is_letter(c) || (c >= '0' && c <= '9') || c == '-'; });
 }
 
-Result<LineView> parse_line(std::string_view line) {
+Result<LineView> parse_line(std::string_view line, Bodies bodies) {
+  if (!line.starts_with(kCheckpoint)) return parse_entry_line(line, bodies);
   if (!is_utf8(line)) return not_a_line("it is not UTF-8");
-  return line.starts_with(kCheckpoint) ? parse_checkpoint_line(line) : parse_entry_line(line);
+  return parse_checkpoint_line(line);
 }
 
 Entry entry_of(const EntryView& view) {

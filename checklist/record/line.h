@@ -34,9 +34,18 @@ struct CheckpointLine {
 
 using LineView = std::variant<EntryView, CheckpointLine>;
 
+// What of an entry's body is looked at. `unread`: nothing inside the bodies of `reading` and
+// `rejected`, which change no rule and are nearly all of a record; for hashing alone, where the
+// root already stands for every bit of them.
+enum class Bodies { checked, unread };
+
+[[nodiscard]] constexpr bool is_plain_kind(std::string_view kind) {
+  return kind == "reading" || kind == "rejected";
+}
+
 // bad_input unless the line is exactly what the functions below write. Costs about a pass over
 // the bytes: no tree is built.
-[[nodiscard]] Result<LineView> parse_line(std::string_view line);
+[[nodiscard]] Result<LineView> parse_line(std::string_view line, Bodies bodies = Bodies::checked);
 
 // The body as a tree.
 [[nodiscard]] Entry entry_of(const EntryView& view);

@@ -11,7 +11,7 @@ namespace walkdown::record {
 
 namespace {
 
-constexpr std::string_view kLeaf{"\0", 1};
+constexpr std::string_view kLeaf{&kLeafPrefix, 1};
 constexpr std::string_view kNode{"\1", 1};
 
 Sha256& digest() {

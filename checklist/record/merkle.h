@@ -17,6 +17,8 @@
 
 namespace walkdown::record {
 
+inline constexpr char kLeafPrefix = 0;
+
 [[nodiscard]] Hash leaf_hash(std::string_view line);
 [[nodiscard]] Hash node_hash(const Hash& left, const Hash& right);
 

@@ -6,13 +6,32 @@
 
 namespace walkdown::record {
 
-Result<Report> verify_file(const std::string& path, const VerifyOptions& options) {
+namespace {
+
+// `closer`: the checker keeps all text, so that it can name a line, and not only where one is.
+Result<Report> verify_with(const std::string& path, const VerifyOptions& options, bool closer) {
   Checker checker(options);
-  const auto rest = read_parsed_lines(
-      path, {[&](std::string_view line, const auto& parsed) { return checker.line(line, parsed); },
-             [&] { checker.too_long(); }});
+  const Bodies bodies = options.hash_only && !closer ? Bodies::unread : Bodies::checked;
+  const auto rest =
+      read_parsed_lines(path, bodies,
+                        {[&](std::string_view line, const auto& parsed, const Hash* leaf) {
+                           return checker.line(line, parsed, closer ? nullptr : leaf);
+                         },
+                         [&] { checker.too_long(); }});
   if (!rest) return rest.error();
   return checker.finish(*rest);
+}
+
+}  // namespace
+
+// What is wrong is named by looking closer, once it is known that something is.
+Result<Report> verify_file(const std::string& path, const VerifyOptions& options) {
+  auto first = verify_with(path, options, false);
+  if (!options.hash_only || !first || first->holds) return first;
+  VerifyOptions again = options;
+  again.progress = nullptr;
+  auto named = verify_with(path, again, true);
+  return named && !named->holds ? named : first;
 }
 
 Report verify_bytes(std::string_view bytes, const VerifyOptions& options) {

@@ -30,9 +30,10 @@ inline constexpr std::size_t kLongestCommit = kLongestOpen + (std::size_t{64} <<
 using Visitor = std::function<std::optional<std::string>(const EntryView&)>;
 
 struct VerifyOptions {
-  // Only spelling, numbers, times, hashes and roots, and the signature of the last checkpoint: a
-  // quick look at a large record. Sign-offs, cosignatures and earlier signatures are not checked,
-  // and the visitor is not called.
+  // Only numbers, times, hashes and roots, and the signature of the last checkpoint: a quick look at
+  // a large record. Sign-offs, cosignatures and earlier signatures are not checked, nor is the
+  // spelling inside a reading (the root stands for it), and the visitor is not called. Where
+  // something does not hold, the file is read once more with its spelling, to name the line.
   bool hash_only = false;
   std::vector<VerifyKey> known;  // keys whose names are trusted; empty: none was given
   std::string expected_mark;     // as written on paper; spaces and case do not matter
