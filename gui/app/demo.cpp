@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/app/demo.h"
 
+#include <QDateTime>
 #include <array>
 #include <utility>
 
@@ -98,7 +99,9 @@ Result<desk::Desk> Demo::open(const record::Clock& clock) const {
   auto lead = crew.load(kCrew.front().name, kDemoPassphrase);
   if (!lead) return lead.error();
   const desk::Signer signer{std::move(lead).value(), kCrew.front().name, kCrew.front().role};
-  const auto set = desk::set_show_time(*desk, signer, clock.at_ms() + kToShow_ms);
+  const std::int64_t show_at_ms = clock.at_ms() + kToShow_ms;
+  const int offset_min = QDateTime::fromMSecsSinceEpoch(show_at_ms).offsetFromUtc() / 60;
+  const auto set = desk::set_show_time(*desk, signer, show_at_ms, offset_min);
   if (!set) return set.error();
   return desk;
 }

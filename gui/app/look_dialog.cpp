@@ -10,10 +10,10 @@
 
 namespace walkdown::gui {
 
-LookDialog::LookDialog(const Look& look, QWidget* parent) : QDialog(parent), look_(look) {
+LookDialog::LookDialog(const Look& look, QWidget* parent) : Dialog(26, parent), look_(look) {
   setWindowTitle(tr("Light and text"));
   setAttribute(Qt::WA_DeleteOnClose);
-  auto* layout = new QVBoxLayout(this);
+  QVBoxLayout* layout = body();
   layout->addWidget(label(tr("Light"), 1.2, true));
   const std::array names{tr("Day"), tr("Dusk"), tr("Night: red on black")};
   for (std::size_t i = 0; i < kLights; ++i) {
@@ -34,7 +34,7 @@ LookDialog::LookDialog(const Look& look, QWidget* parent) : QDialog(parent), loo
       Q_EMIT changed(look_);
     }));
   }
-  layout->addWidget(button(tr("Close"), [this] { accept(); }));
+  foot()->addWidget(button(tr("Close"), [this] { accept(); }));
 }
 
 }  // namespace walkdown::gui

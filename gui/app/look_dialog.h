@@ -2,13 +2,12 @@
 // Day, dusk or night, and the size of text; seen at once.
 #pragma once
 
-#include <QDialog>
-
 #include "gui/look/look.h"
+#include "gui/parts/dialog.h"
 
 namespace walkdown::gui {
 
-class LookDialog : public QDialog {
+class LookDialog : public Dialog {
   Q_OBJECT
 
  public:

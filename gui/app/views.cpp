@@ -59,6 +59,7 @@ void Views::dress(const Look& look) {
   tester_->dress(look);
   weather_->dress(look);
   record_->dress(look);
+  report_->dress(look);
 }
 
 }  // namespace walkdown::gui

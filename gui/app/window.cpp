@@ -3,7 +3,6 @@
 
 #include <QCloseEvent>
 #include <QCoreApplication>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QThreadPool>
@@ -14,6 +13,7 @@
 #include "gui/app/settings.h"
 #include "gui/look/words.h"
 #include "gui/new_show/new_show_dialog.h"
+#include "gui/parts/ask_file.h"
 #include "gui/parts/pieces.h"
 
 namespace walkdown::gui {
@@ -37,6 +37,7 @@ Window::Window(QWidget* parent)
   layout_->setSpacing(0);
   layout_->addWidget(strip_);
   said_->setMargin(6);
+  said_->setObjectName(QStringLiteral("said"));
   said_->hide();
   forget_->setSingleShot(true);
   connect(forget_, &QTimer::timeout, said_, &QWidget::hide);
@@ -59,7 +60,7 @@ void Window::open(std::unique_ptr<Session> session, Demo* demo) {
   auto* row = new QHBoxLayout(body_);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(4);
-  navigation_ = new Navigation(body_);
+  navigation_ = new Navigation(strip_->views_button(), body_);
   views_ = new Views(*session_);
   row->addWidget(navigation_);
   row->addWidget(views_, 1);
@@ -88,7 +89,7 @@ void Window::start(const record::Clock& clock) {
 }
 
 void Window::ask_for_record() {
-  const QString path = QFileDialog::getOpenFileName(this, tr("Open a record"));
+  const QString path = ask_to_open(this, tr("Open a record"));
   if (!path.isEmpty()) open_later(path.toStdString(), std::nullopt);
 }
 
@@ -140,7 +141,7 @@ void Window::add_navigation() {
         {});
   }
   navigation_->add_below(button(
-      tr("Light, text"), [this] { choose_look(); }, tr("Light and size of text")));
+      tr("Light and text"), [this] { choose_look(); }, tr("Light and size of text")));
 }
 
 void Window::go(int view) { navigation_->choose(view); }
@@ -150,9 +151,19 @@ void Window::dress(const Look& look) {
   dress_application(look);
   dress_labels(this);
   strip_->dress(look);
-  if (navigation_ != nullptr) navigation_->fit(look.em(1.2));
   if (views_ != nullptr) views_->dress(look);
+  lay_out_again(this);
+  arrange();
 }
+
+// The names of the views stand beside the view where there is room for both.
+void Window::arrange() {
+  if (navigation_ == nullptr) return;
+  navigation_->fit(look_.em(1.2));
+  navigation_->fold(width() < look_.em(52) || height() < look_.em(36));
+}
+
+void Window::resizeEvent(QResizeEvent*) { arrange(); }
 
 void Window::choose_look() {
   auto* dialog = new LookDialog(look_, this);

@@ -46,9 +46,11 @@ class Window : public QWidget {
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void add_navigation();
+  void arrange();
   void call_hold();
   void say(const QString& sentence, const QString& tone);
   void choose_look();

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/day/answer_form.h"
 
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QRadioButton>
 #include <QVBoxLayout>
@@ -10,6 +9,7 @@
 #include "gui/day/answer_words.h"
 #include "gui/day/file_hash.h"
 #include "gui/look/words.h"
+#include "gui/parts/ask_file.h"
 #include "gui/parts/pieces.h"
 
 namespace walkdown::gui {
@@ -54,7 +54,7 @@ void AnswerForm::add_line(const QString& name, QLineEdit*& line) {
 void AnswerForm::add_file() {
   add_line(tr("File: a photo or the permit itself"), line_);
   layout()->addWidget(button(tr("Choose the file \u2026"), [this] {
-    const QString path = QFileDialog::getOpenFileName(this, tr("Choose the file"));
+    const QString path = ask_to_open(this, tr("Choose the file"));
     if (!path.isEmpty()) line_->setText(path);
   }));
 }

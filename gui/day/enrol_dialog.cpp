@@ -27,7 +27,7 @@ std::set<std::string> roles_of(const day::Checklist& list) {
 }  // namespace
 
 EnrolDialog::EnrolDialog(Session& session, QWidget* parent)
-    : QDialog(parent),
+    : Dialog(34, parent),
       session_(session),
       name_(new QComboBox),
       role_(new QComboBox),
@@ -36,7 +36,7 @@ EnrolDialog::EnrolDialog(Session& session, QWidget* parent)
       press_(button(tr("Enrol"), [this] { enrol(); })) {
   setWindowTitle(tr("Enrol a person"));
   setAttribute(Qt::WA_DeleteOnClose);
-  auto* layout = new QVBoxLayout(this);
+  QVBoxLayout* layout = body();
   layout->addWidget(label(tr("Enrol a person"), 1.3, true));
   layout->addWidget(quiet_label(tr("Name: somebody with a key here, or a new name")));
   layout->addWidget(name_);
@@ -46,11 +46,8 @@ EnrolDialog::EnrolDialog(Session& session, QWidget* parent)
       tr("Passphrase for a new key, at least 8 characters; empty where the person has a key")));
   layout->addWidget(passphrase_);
   layout->addWidget(trouble_);
-  auto* row = new QHBoxLayout;
-  row->addStretch();
-  row->addWidget(button(tr("Cancel"), [this] { reject(); }));
-  row->addWidget(press_);
-  layout->addLayout(row);
+  foot()->addWidget(button(tr("Cancel"), [this] { reject(); }));
+  foot()->addWidget(press_);
   name_->setEditable(true);
   name_->setAccessibleName(tr("Name"));
   role_->setAccessibleName(tr("Role"));

@@ -3,15 +3,15 @@
 #pragma once
 
 #include <QComboBox>
-#include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
 
 #include "gui/live/session.h"
+#include "gui/parts/dialog.h"
 
 namespace walkdown::gui {
 
-class EnrolDialog : public QDialog {
+class EnrolDialog : public Dialog {
   Q_OBJECT
 
  public:

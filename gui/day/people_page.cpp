@@ -26,7 +26,8 @@ PeoplePage::PeoplePage(Session& session, QWidget* parent)
   layout->addWidget(label(tr("People and tags"), 1.4, true));
   layout->addWidget(
       button(tr("Enrol a person \u2026"), [this] { (new EnrolDialog(session_, this))->open(); }));
-  layout->addWidget(quiet_label(tr("Where somebody goes; its pins count as unread from then on")));
+  layout->addWidget(quiet_label(
+      tr("Where the next person goes in; the pins there count as unread from then on")));
   position_->setAccessibleName(tr("Where somebody goes"));
   position_->addItem(tr("anywhere in the field"));
   std::set<std::string> names;

@@ -3,6 +3,7 @@
 
 #include <QDateTime>
 
+#include "gui/day/against_words.h"
 #include "gui/day/strip_words.h"
 #include "gui/look/words.h"
 #include "gui/parts/pieces.h"
@@ -30,6 +31,7 @@ void ReleasePage::add_show_time() {
   layout_->addWidget(show_at_);
   layout_->addWidget(button(tr("Set the show time \u2026"), [this] {
     const std::int64_t at_ms = show_at_->dateTime().toMSecsSinceEpoch();
+    const std::int64_t offset_min = show_at_->dateTime().offsetFromUtc() / 60;
     ask_to_sign(
         session_,
         {tr("Set the show time"),
@@ -37,8 +39,8 @@ void ReleasePage::add_show_time() {
          session_.checklist().lead,
          {},
          {}},
-        [at_ms](desk::Desk& desk, const desk::Signer& signer, const std::string&) {
-          return desk::set_show_time(desk, signer, at_ms);
+        [at_ms, offset_min](desk::Desk& desk, const desk::Signer& signer, const std::string&) {
+          return desk::set_show_time(desk, signer, at_ms, offset_min);
         },
         this);
   }));
@@ -68,9 +70,14 @@ void ReleasePage::fill(const Snapshot& seen) {
     now_->addWidget(label(day_word(seen).more));
     now_->addWidget(button(tr("Lift the hold \u2026"), [this] { lift(); }));
   }
-  for (const auto& line : state.against)
-    now_->addWidget(label(QStringLiteral("\u2022 ") + q(line)));
-  if (!seen.schedule.say.empty()) now_->addWidget(label(q(seen.schedule.say)));
+  const day::Checklist& list = session_.checklist();
+  for (const QString& line : against_words(state, list)) {
+    now_->addWidget(label(QStringLiteral("\u2022 ") + line));
+  }
+  if (!seen.schedule.say.empty()) {
+    now_->addWidget(label(tr("Timeline"), 1.1, true));
+    now_->addWidget(label(schedule_words(seen.schedule.say, list)));
+  }
   add_release(state);
   add_waiting(state);
 }

@@ -12,7 +12,7 @@
 namespace walkdown::gui {
 
 SignDialog::SignDialog(Session& session, Ask ask, Deed deed, QWidget* parent)
-    : QDialog(parent),
+    : Dialog(34, parent),
       session_(session),
       ask_(std::move(ask)),
       deed_(std::move(deed)),
@@ -23,7 +23,7 @@ SignDialog::SignDialog(Session& session, Ask ask, Deed deed, QWidget* parent)
       sign_(button(tr("Sign"), [this] { sign(); })) {
   setWindowTitle(ask_.title);
   setObjectName(QStringLiteral("sign"));
-  auto* layout = new QVBoxLayout(this);
+  QVBoxLayout* layout = body();
   layout->addWidget(label(ask_.title, 1.3, true));
   layout->addWidget(label(ask_.statement));
   if (!ask_.reason.isEmpty()) {
@@ -35,11 +35,8 @@ SignDialog::SignDialog(Session& session, Ask ask, Deed deed, QWidget* parent)
   layout->addWidget(quiet_label(tr("Passphrase of that person's key")));
   layout->addWidget(passphrase_);
   layout->addWidget(trouble_);
-  auto* row = new QHBoxLayout;
-  row->addStretch();
-  row->addWidget(button(tr("Cancel"), [this] { reject(); }));
-  row->addWidget(sign_);
-  layout->addLayout(row);
+  foot()->addWidget(button(tr("Cancel"), [this] { reject(); }));
+  foot()->addWidget(sign_);
   reason_->setAccessibleName(ask_.reason);
   reason_->setObjectName(QStringLiteral("reason"));
   who_->setAccessibleName(tr("Who signs"));
@@ -50,8 +47,6 @@ SignDialog::SignDialog(Session& session, Ask ask, Deed deed, QWidget* parent)
   connect(passphrase_, &QLineEdit::returnPressed, this, &SignDialog::sign);
   set_tone(trouble_, "bad");
   add_people();
-  setMinimumWidth(
-      std::min(parent != nullptr ? parent->window()->width() : 900, 30 * fontMetrics().height()));
   (ask_.reason.isEmpty() ? passphrase_ : reason_)->setFocus();
 }
 

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <QComboBox>
-#include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -11,6 +10,7 @@
 
 #include "checklist/day/checklist.h"
 #include "gui/live/session.h"
+#include "gui/parts/dialog.h"
 
 namespace walkdown::gui {
 
@@ -25,7 +25,7 @@ struct Ask {
 using Deed =
     std::function<desk::Entry(desk::Desk&, const desk::Signer&, const std::string& reason)>;
 
-class SignDialog : public QDialog {
+class SignDialog : public Dialog {
   Q_OBJECT
 
  public:

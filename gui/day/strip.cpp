@@ -11,8 +11,12 @@
 
 namespace walkdown::gui {
 
-StripField::StripField(const QString& caption, int least_em, bool grows)
-    : caption_(quiet_label(caption)), value_(label({}, 1.1, true)), least_em_(least_em) {
+StripField::StripField(const QString& caption, const QString& brief, int least_em, bool grows)
+    : name_(caption),
+      brief_(brief),
+      caption_(quiet_label(caption)),
+      value_(label({}, 1.1, true)),
+      least_em_(least_em) {
   setProperty("card", true);
   caption_->setWordWrap(false);
   value_->setWordWrap(false);
@@ -39,6 +43,7 @@ QSize StripField::sizeHint() const {
 void StripField::set_flat(bool flat) {
   layout_->setDirection(flat ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
   layout_->setSpacing(flat ? 8 : 0);
+  caption_->setText(flat ? brief_ : name_);
   updateGeometry();
   fit();
 }
@@ -68,7 +73,10 @@ void StripField::changeEvent(QEvent* event) {
   QFrame::changeEvent(event);
 }
 
-Strip::Strip(QWidget* parent) : QFrame(parent) {
+Strip::Strip(QWidget* parent)
+    : QFrame(parent),
+      views_(button(
+          {}, [] {}, tr("Views"))) {
   auto* layout = new FlowLayout(this, 4);
   layout->setContentsMargins(4, 4, 4, 4);
   hold_ = button(
@@ -77,11 +85,16 @@ Strip::Strip(QWidget* parent) : QFrame(parent) {
   QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
   policy.setHeightForWidth(true);
   setSizePolicy(policy);
-  fields_ = {
-      new StripField(tr("Time to show"), 7, false), new StripField(tr("The day"), 8, false),
-      new StripField(tr("Release"), 24, true),      new StripField(tr("Arming key"), 10, true),
-      new StripField(tr("In the field"), 9, false), new StripField(tr("Wind"), 11, false),
-      new StripField(tr("Tester"), 9, false),       new StripField(tr("Last written"), 16, true)};
+  fields_ = {new StripField(tr("Time to show"), tr("Show in"), 11, false),
+             new StripField(tr("The day"), tr("Day"), 7, true),
+             new StripField(tr("Release"), tr("Release"), 23, true),
+             new StripField(tr("Arming key"), tr("Key"), 9, true),
+             new StripField(tr("In the field"), tr("Field"), 6, false),
+             new StripField(tr("Wind"), tr("Wind"), 10, false),
+             new StripField(tr("Tester"), tr("Tester"), 9, false),
+             new StripField(tr("Last written"), tr("Last"), 15, true)};
+  views_->hide();
+  layout->addWidget(views_);
   for (std::size_t i = 0; i < 3; ++i) layout->addWidget(fields_.at(i));
   layout->addWidget(hold_);
   for (std::size_t i = 3; i < fields_.size(); ++i) layout->addWidget(fields_.at(i));

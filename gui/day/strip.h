@@ -19,12 +19,17 @@ class StripField : public QFrame {
   Q_OBJECT
 
  public:
-  // `least_em`: width in heights of the text.
-  StripField(const QString& caption, int least_em, bool grows);
+  // `brief`: the caption where it stands beside its value; `least_em`: width of the value in
+  // heights of the text.
+  StripField(const QString& caption, const QString& brief, int least_em, bool grows);
 
   void say(const Said& said);
   [[nodiscard]] QString text() const { return whole_; }
+  // Whether all of it is in sight.
+  [[nodiscard]] bool whole() const { return value_->text() == whole_; }
+  // The same whatever the value, so that nothing moves when a value changes.
   [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
   // Caption and value beside each other: for large text.
   void set_flat(bool flat);
 
@@ -37,6 +42,8 @@ class StripField : public QFrame {
 
   [[nodiscard]] int room() const;
 
+  QString name_;
+  QString brief_;
   QLabel* caption_;
   QLabel* value_;
   QBoxLayout* layout_;
@@ -53,6 +60,8 @@ class Strip : public QFrame {
   void see(const Snapshot& seen);
   void see_link(LinkWord word, const QString& say);
   void dress(const Look& look);  // after the labels were
+  // The first of the strip; hidden until somebody has a use for it.
+  [[nodiscard]] QPushButton& views_button() { return *views_; }
   [[nodiscard]] const StripField& field(std::size_t index) const { return *fields_.at(index); }
 
   enum Index : std::size_t { show, day, release, key, people, wind, tester, written };
@@ -62,6 +71,7 @@ class Strip : public QFrame {
 
  private:
   std::array<StripField*, 8> fields_{};
+  QPushButton* views_;
   QPushButton* hold_;
 };
 

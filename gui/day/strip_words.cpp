@@ -26,8 +26,9 @@ Said show_words(const Snapshot& seen) {
   const auto left = *seen.state.show_at_ms - seen.now.at_ms;
   const QString at = Strip::tr("show at %1").arg(clock_words(*seen.state.show_at_ms));
   if (left < 0) return {Strip::tr("%1 past").arg(span_words(-left)), "", at};
-  return {span_words(left), seen.schedule.feasible ? "" : "bad",
-          at + QChar('\n') + q(seen.schedule.say)};
+  const QString more = at + QChar('\n') + q(seen.schedule.say);
+  if (seen.schedule.feasible) return {span_words(left), "", more};
+  return {Strip::tr("%1, too short").arg(span_words(left)), "bad", more};
 }
 
 Said day_word(const Snapshot& seen) {
@@ -84,7 +85,7 @@ Said key_words(const Snapshot& seen) {
 Said field_words(const Snapshot& seen) {
   const auto count = seen.state.in_field.size();
   if (count == 0) return {Strip::tr("nobody"), "", {}};
-  return {Strip::tr("%n in the field", nullptr, static_cast<int>(count)), "warn",
+  return {Strip::tr("%n inside", nullptr, static_cast<int>(count)), "warn",
           list_of(seen.state.in_field)};
 }
 

@@ -98,8 +98,8 @@ void FaultsView::show_fault() {
                       : QString());
   say_->setText(any ? fault->say : QString());
   const bool to_do = any && fault->step == Fault::Step::to_do;
-  QString sure = to_do ? tr("Confidence %1 %").arg(fault->confidence_pct) : QString();
-  if (to_do && !fault->runner_up.isEmpty()) sure += QStringLiteral(" / ") + fault->runner_up;
+  QString sure = to_do ? tr("Confidence: %1 %").arg(fault->confidence_pct) : QString();
+  if (to_do && !fault->runner_up.isEmpty()) sure += tr(". Or else: %1").arg(fault->runner_up);
   sure_->setText(sure);
   press_->setVisible(to_do && !fault->pins.empty());
   look_at_->setVisible(any && !fault->pins.empty());

@@ -54,14 +54,18 @@ void FieldCanvas::mark_group(const std::vector<plan::PinId>& pins) {
 
 double FieldCanvas::whole_px() const {
   if (!scene_ || scene_->bounds.isEmpty()) return 10;
-  return std::min(width() / scene_->bounds.width(), height() / scene_->bounds.height());
+  return std::min(width() / scene_->bounds.width(),
+                  (height() - name_room_px()) / scene_->bounds.height());
 }
+
+// The names of the topmost positions stand above their boxes where the drawing is small.
+double FieldCanvas::name_room_px() const { return std::min(look_.em(1.2), height() / 4); }
 
 void FieldCanvas::show_all() {
   whole_ = true;
   if (!scene_) return;
   lens_.px = whole_px();
-  lens_.at = scene_->bounds.center() - QPointF(width(), height()) / lens_.px / 2;
+  lens_.at = scene_->bounds.center() - QPointF(width(), height() + name_room_px()) / lens_.px / 2;
   update();
 }
 
@@ -81,14 +85,15 @@ std::optional<plan::PinId> FieldCanvas::picked() const {
   return scene_->cells[*marked_.picked].pin;
 }
 
-void FieldCanvas::pick(plan::PinId pin) {
+bool FieldCanvas::pick(plan::PinId pin) {
   const std::size_t cell = scene_ ? scene_->find(pin) : Scene::npos;
-  if (cell == Scene::npos) return;
+  if (cell == Scene::npos) return false;
   if (lens_.px < 18) {
     lens_.px = 18;
     whole_ = false;
   }
   pick_cell(cell);
+  return true;
 }
 
 void FieldCanvas::pick_cell(std::size_t cell) {

@@ -22,7 +22,8 @@ class FieldCanvas : public QWidget {
   void set_facts(std::shared_ptr<const CellFacts> facts);
   void dress(const Look& look);
   void mark_group(const std::vector<plan::PinId>& pins);
-  void pick(plan::PinId pin);  // and brings it into sight
+  // And brings it into sight; false where there is no such pin.
+  bool pick(plan::PinId pin);
   void show_all();
   void zoom(double times, QPointF around);
 
@@ -51,6 +52,7 @@ class FieldCanvas : public QWidget {
   void keep_in_sight();
   void describe();
   [[nodiscard]] double whole_px() const;
+  [[nodiscard]] double name_room_px() const;
 
   std::shared_ptr<const Scene> scene_;
   std::shared_ptr<const CellFacts> facts_;

@@ -74,7 +74,8 @@ void FieldCanvas::next_fault(int direction) {
     const std::size_t c = (direction > 0 ? from + k : from + count - k) % count;
     const match::Verdict verdict = facts_->verdicts[c];
     if (verdict == match::Verdict::fits || verdict == match::Verdict::unread) continue;
-    return pick(scene_->cells[c].pin);
+    pick(scene_->cells[c].pin);
+    return;
   }
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/field/field_view.h"
 
+#include <QEvent>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/pieces.h"
@@ -10,6 +12,7 @@ namespace walkdown::gui {
 
 FieldView::FieldView(Session& session, QWidget* parent)
     : QWidget(parent),
+      session_(session),
       canvas_(new FieldCanvas),
       legend_(new Legend),
       page_(new PinPage(session)),
@@ -40,10 +43,8 @@ QWidget* FieldView::make_left() {
   layout->setContentsMargins(0, 0, 0, 0);
   auto* tools = new QWidget;
   auto* row = new FlowLayout(tools);
-  find_name_ = quiet_label(tr("Pin, as M01/R1/P05"));
-  find_name_->setWordWrap(false);
-  row->addWidget(find_name_);
   find_->setAccessibleName(tr("Go to a pin"));
+  find_->setPlaceholderText(tr("Pin, as M01/R1/P05"));
   connect(find_, &QLineEdit::returnPressed, this, &FieldView::find);
   row->addWidget(find_);
   row->addWidget(button(tr("Whole field"), [this] { canvas_->show_all(); }));
@@ -53,15 +54,18 @@ QWidget* FieldView::make_left() {
   layout->addWidget(tools);
   layout->addWidget(canvas_, 1);
   legend_scroll_ = scrolled(legend_);
+  legend_scroll_->viewport()->installEventFilter(this);
   layout->addWidget(legend_scroll_);
   left->setFocusProxy(canvas_);
   return left;
 }
 
 void FieldView::find() {
-  if (const auto pin = plan::parse_pin(find_->text().trimmed().toUpper().toStdString())) {
-    canvas_->pick(*pin);
-  }
+  const QString text = find_->text().trimmed().toUpper();
+  const auto pin = plan::parse_pin(text.toStdString());
+  if (pin && canvas_->pick(*pin)) return;
+  Q_EMIT session_.said(tr("There is no pin %1; a pin is written M01/R1/P05.").arg(text),
+                       QStringLiteral("bad"));
 }
 
 void FieldView::see(const Seen& seen) {
@@ -69,6 +73,7 @@ void FieldView::see(const Seen& seen) {
     shown_ = seen->outcome;
     canvas_->set_facts(std::make_shared<const CellFacts>(facts_of(*scene_, *shown_)));
     legend_->see(*shown_);
+    fit_legend();
   }
   page_->see(*seen);
 }
@@ -78,10 +83,20 @@ void FieldView::dress(const Look& look) {
   legend_->dress(look);
   page_->dress(look);
   panes_->set_least_width(look.em(46));
-  // Large text leaves little height: the drawing comes first, the legend scrolls.
-  const bool large = look.text_pct >= 150;
-  find_name_->setVisible(!large);
-  legend_scroll_->setFixedHeight(look.em(large ? 2.4 : 5.6));
+  fit_legend();
+}
+
+void FieldView::resizeEvent(QResizeEvent*) { fit_legend(); }
+
+bool FieldView::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize) fit_legend();
+  return QWidget::eventFilter(watched, event);
+}
+
+// The drawing comes first: where the legend would take more than a third of the height it scrolls.
+void FieldView::fit_legend() {
+  const int needed = legend_->heightForWidth(legend_scroll_->viewport()->width());
+  legend_scroll_->setFixedHeight(std::min(needed, height() / 3));
 }
 
 void FieldView::show_pin(plan::PinId pin) { canvas_->pick(pin); }

@@ -2,8 +2,6 @@
 // The field on the ground, its legend, and the page of the pin that is chosen.
 #pragma once
 
-#include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
 #include <memory>
@@ -26,16 +24,21 @@ class FieldView : public QWidget {
   void show_pin(plan::PinId pin);
   [[nodiscard]] FieldCanvas& canvas() { return *canvas_; }
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
  private:
   [[nodiscard]] QWidget* make_left();
   void find();
+  void fit_legend();
 
+  Session& session_;
   std::shared_ptr<const Scene> scene_;
   FieldCanvas* canvas_;
   Legend* legend_;
   PinPage* page_;
   QLineEdit* find_;
-  QLabel* find_name_ = nullptr;
   QScrollArea* legend_scroll_ = nullptr;
   TwoPane* panes_;
   std::shared_ptr<const match::Outcome> shown_;

@@ -56,7 +56,12 @@ void FieldPainter::outline_name(QPainter& painter, const Outline& outline, const
   if (outline.line.isEmpty()) return;
   painter.setPen(look_.palette()[Tone::quiet]);
   const QRectF box = lens.to_screen(outline.line.boundingRect());
-  painter.drawText(QPointF(box.left() + 4, box.top() - 4), outline.name);
+  // Not out of the picture, as far as that can be helped.
+  const double most = painter.viewport().width() -
+                      QFontMetricsF(painter.font()).horizontalAdvance(outline.name) - 4.0;
+  const double left =
+      box.left() < painter.viewport().width() ? std::min(box.left() + 4, most) : box.left() + 4;
+  painter.drawText(QPointF(left, box.top() - 4), outline.name);
 }
 
 void FieldPainter::modules(QPainter& painter, const QRectF& seen, const Lens& lens) const {

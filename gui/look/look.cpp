@@ -5,8 +5,8 @@
 #include <QFontDatabase>
 #include <QFontInfo>
 #include <QFontMetrics>
-#include <QStyle>
-#include <QStyleFactory>
+
+#include "gui/look/style.h"
 
 namespace walkdown::gui {
 
@@ -47,7 +47,7 @@ QPalette widget_palette(const Palette& palette) {
 
 void dress_application(const Look& look) {
   if (qApp->styleSheet().isEmpty()) {
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new Style);
   }
   QApplication::setPalette(widget_palette(look.palette()));
   QApplication::setFont(look.font());

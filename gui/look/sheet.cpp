@@ -51,6 +51,13 @@ QCheckBox::indicator, QRadioButton::indicator { width: #14.px; height: #14.px;
   border: 2px solid @edge; background: @ground; }
 QRadioButton::indicator { border-radius: #9.px; }
 QCheckBox::indicator:checked, QRadioButton::indicator:checked { background: @text; }
+QPushButton::menu-indicator { image: none; width: 0; }
+QMenu { background: @panel; border: 2px solid @edge; }
+QMenu::item { padding: #7.px #24.px; border: 3px solid @panel; }
+QMenu::item:selected { border: 3px solid @focus; }
+QMenu::item:checked { background: @picked; color: @picked_text; }
+QMenu::indicator { width: 0; }
+QMenu::separator { height: 1px; background: @rule; }
 QToolTip { background: @panel; color: @text; border: 1px solid @edge; }
 QSplitter::handle { background: @rule; }
 QScrollArea { border: none; }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/new_show/file_page.h"
 
-#include <QFileDialog>
 #include <QVBoxLayout>
 
 #include "gui/new_show/show_draft.h"
+#include "gui/parts/ask_file.h"
 #include "gui/parts/pieces.h"
 
 namespace walkdown::gui {
@@ -24,7 +24,7 @@ FilePage::FilePage(const Step& step, QWidget* parent)
   if (!step.templates.isEmpty()) path_->setCurrentIndex(1);
   layout->addWidget(path_);
   layout->addWidget(button(tr("Choose a file \u2026"), [this] {
-    const QString path = QFileDialog::getOpenFileName(this, tr("Choose a file"));
+    const QString path = ask_to_open(this, tr("Choose a file"));
     if (!path.isEmpty()) set_path(path);
   }));
   connect(path_, &QComboBox::editTextChanged, this, &FilePage::changed);

@@ -2,13 +2,13 @@
 #include "gui/new_show/new_show_dialog.h"
 
 #include <QCoreApplication>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QPointer>
 #include <QThreadPool>
 #include <QVBoxLayout>
 
 #include "gui/look/words.h"
+#include "gui/parts/ask_file.h"
 #include "gui/parts/pieces.h"
 
 namespace walkdown::gui {
@@ -70,7 +70,7 @@ NewShowDialog::NewShowDialog(QWidget* parent)
       looked_(label({})),
       record_(new QLineEdit),
       back_(button(tr("Back"), [this] { go(pages_->currentIndex() - 1); })),
-      on_(button(tr("On"), [this] { go(pages_->currentIndex() + 1); })),
+      on_(button(tr("Next"), [this] { go(pages_->currentIndex() + 1); })),
       make_(button(tr("Open the new record"), [this] { accept(); })) {
   setWindowTitle(tr("New show"));
   auto* layout = new QVBoxLayout(this);
@@ -107,7 +107,7 @@ QWidget* NewShowDialog::make_last() {
   record_->setAccessibleName(tr("The record's file"));
   layout->addWidget(record_);
   layout->addWidget(button(tr("Choose where \u2026"), [this] {
-    const QString path = QFileDialog::getSaveFileName(this, tr("The record's file"));
+    const QString path = ask_to_save(this, tr("The record's file"));
     if (!path.isEmpty()) record_->setText(path);
   }));
   return page;

@@ -2,6 +2,7 @@
 #include "gui/parts/pieces.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QFontInfo>
 #include <QLayout>
 #include <QScrollBar>
@@ -86,6 +87,15 @@ void dress_labels(QWidget* root) {
   for (QLabel* each : root->findChildren<QLabel*>()) {
     const QVariant times = each->property(kTimes);
     if (times.isValid()) each->setFont(sized(times.toDouble(), each->property(kBold).toBool()));
+  }
+}
+
+void lay_out_again(QWidget* root) {
+  for (QWidget* each : root->findChildren<QWidget*>()) {
+    if (each->layout() == nullptr) continue;
+    each->layout()->invalidate();
+    each->layout()->activate();
+    QCoreApplication::postEvent(each, new QEvent(QEvent::LayoutRequest));
   }
 }
 

@@ -27,6 +27,9 @@ void set_flag(QWidget* widget, const char* name, bool on);
 
 // Sets the fonts of all labels made above that are below `root` after the text size changed.
 void dress_labels(QWidget* root);
+// What is hidden does not notice that its text grew or shrank, and shows up as it was laid out
+// before.
+void lay_out_again(QWidget* root);
 void clear_layout(QLayout* layout);
 
 }  // namespace walkdown::gui

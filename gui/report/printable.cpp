@@ -4,38 +4,38 @@
 #include <QFile>
 #include <QImage>
 #include <QPageSize>
-#include <QPainter>
 #include <QPdfWriter>
 #include <QRegularExpression>
-#include <QSvgRenderer>
 #include <QUrl>
 
 #include "checklist/report/build.h"
 #include "checklist/report/html.h"
-#include "gui/look/look.h"
 #include "gui/look/words.h"
+#include "gui/report/drawing.h"
 
 namespace walkdown::gui {
 namespace {
 
-constexpr int kSharp = 3;  // pixels of a drawing for one of the page
 constexpr int kDpi = 96;
 
-QImage drawn(const QByteArray& svg, int width_px) {
-  QSvgRenderer renderer(svg);
-  if (!renderer.isValid()) return {};
-  const QSizeF natural = renderer.defaultSize();
-  const double times = std::min(1.0, width_px / std::max(1.0, natural.width()));
-  QImage image((natural * times * kSharp).toSize(), QImage::Format_ARGB32_Premultiplied);
-  if (image.isNull()) return {};
-  image.fill(Qt::white);
-  QPainter painter(&image);
-  renderer.render(&painter);
-  return image;
+// White becomes the ground, black the text.
+void recolour(QImage& image, const Palette& palette) {
+  const QColor ground = palette[Tone::ground];
+  const QColor text = palette[Tone::text];
+  const auto mix = [](int from, int to, int share) { return from + (to - from) * share / 255; };
+  for (int y = 0; y < image.height(); ++y) {
+    auto* line = reinterpret_cast<QRgb*>(image.scanLine(y));
+    for (int x = 0; x < image.width(); ++x) {
+      const int dark = 255 - qGray(line[x]);
+      line[x] = qRgb(mix(ground.red(), text.red(), dark), mix(ground.green(), text.green(), dark),
+                     mix(ground.blue(), text.blue(), dark));
+    }
+  }
 }
 
 // Each <svg> of the page becomes an <img> of the document.
-QString with_images(const QString& html, QTextDocument& document, int width_px) {
+QString with_images(const QString& html, QTextDocument& document, int width_px,
+                    const Palette& light) {
   static const QRegularExpression kSvg(QStringLiteral("<svg.*?</svg>"),
                                        QRegularExpression::DotMatchesEverythingOption);
   QString out;
@@ -45,10 +45,9 @@ QString with_images(const QString& html, QTextDocument& document, int width_px) 
     const auto match = it.next();
     out += html.mid(at, match.capturedStart() - at);
     at = match.capturedEnd();
-    QByteArray svg = match.captured().toUtf8();
-    if (!svg.contains("xmlns=")) svg.replace("<svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"");
-    const QImage image = drawn(svg, width_px);
+    QImage image = drawing(match.captured().toUtf8(), width_px);
     if (image.isNull()) continue;
+    if (light.light != Light::day) recolour(image, light);
     const QString name = QStringLiteral("drawing:%1").arg(++count);
     document.addResource(QTextDocument::ImageResource, QUrl(name), image);
     out += QStringLiteral("<img src='%1' width='%2' height='%3'>")
@@ -59,6 +58,35 @@ QString with_images(const QString& html, QTextDocument& document, int width_px) 
   return out + html.mid(at);
 }
 
+// A text document sets nothing apart by its least width: the number of a section ran into its
+// title.
+QString with_gaps(QString html) {
+  static const QRegularExpression kNumber(QStringLiteral("<span class=\"no\">(\\d+)</span>"));
+  return html.replace(kNumber, QStringLiteral("\\1&nbsp;&nbsp;"));
+}
+
+// The page's own sheet in the colours of the light, its sizes in proportion to the text.
+QString in_light(const QString& html, const Look& look) {
+  const auto end = html.indexOf(QStringLiteral("</style>"));
+  if (end < 0) return html;
+  QString sheet = html.left(end);
+  static const QRegularExpression kSize(QStringLiteral("(\\d+(?:\\.\\d+)?)pt"));
+  QString out;
+  qsizetype at = 0;
+  for (auto it = kSize.globalMatch(sheet); it.hasNext();) {
+    const auto match = it.next();
+    out += sheet.mid(at, match.capturedStart() - at);
+    out += QString::number(match.captured(1).toDouble() * look.text_pct / 100, 'f', 2) + "pt";
+    at = match.capturedEnd();
+  }
+  out += sheet.mid(at);
+  const Palette& palette = look.palette();
+  for (const char* dark : {"#111", "#333"}) out.replace(dark, palette[Tone::text].name());
+  out.replace(QStringLiteral("#999"), palette[Tone::rule].name());
+  out.replace(QStringLiteral("#fff"), palette[Tone::ground].name());
+  return out + html.mid(end);
+}
+
 }  // namespace
 
 std::unique_ptr<QTextDocument> printable(const std::string& html, int width_px) {
@@ -66,7 +94,15 @@ std::unique_ptr<QTextDocument> printable(const std::string& html, int width_px) 
   QFont font(QStringLiteral("DejaVu Sans"));
   font.setPointSizeF(9);
   document->setDefaultFont(font);
-  document->setHtml(with_images(q(html), *document, width_px));
+  document->setHtml(with_images(with_gaps(q(html)), *document, width_px, palette(Light::day)));
+  return document;
+}
+
+std::unique_ptr<QTextDocument> preview(const std::string& html, int width_px, const Look& look) {
+  auto document = std::make_unique<QTextDocument>();
+  document->setDefaultFont(look.font());
+  document->setHtml(
+      with_images(with_gaps(in_light(q(html), look)), *document, width_px, look.palette()));
   return document;
 }
 

@@ -8,12 +8,16 @@
 #include <memory>
 #include <string>
 
+#include "gui/look/look.h"
 #include "reader/result.h"
 
 namespace walkdown::gui {
 
 // Black on white. Drawings are no wider than `width_px`.
 [[nodiscard]] std::unique_ptr<QTextDocument> printable(const std::string& html, int width_px);
+// The same in the colours and size of the window, so that it does not dazzle at night.
+[[nodiscard]] std::unique_ptr<QTextDocument> preview(const std::string& html, int width_px,
+                                                     const Look& look);
 
 // A4, from a record that is verified on the way. Errors: as report::build; io where the file cannot
 // be written, or no font is installed: every text would be missing.

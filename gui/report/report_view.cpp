@@ -2,7 +2,6 @@
 #include "gui/report/report_view.h"
 
 #include <QCoreApplication>
-#include <QFileDialog>
 #include <QPointer>
 #include <QPrintDialog>
 #include <QPrinter>
@@ -13,6 +12,7 @@
 #include "checklist/report/build.h"
 #include "checklist/report/html.h"
 #include "gui/look/words.h"
+#include "gui/parts/ask_file.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/report/printable.h"
 
@@ -59,27 +59,30 @@ void ReportView::told(const Result<std::string>& html) {
   set_tone(said_, html ? "" : "bad");
   if (!html) return said_->setText(q(html.error().sentence()));
   html_ = *html;
-  document_ = printable(html_, 640);
-  page_->setDocument(document_.get());
-  // Paper is white by day and by night; at night it is shown only when asked for here.
-  page_->setStyleSheet(QStringLiteral("QTextBrowser { background: white; color: black; }"));
+  dress(look_);
   page_->show();
-  said_->setText(
-      tr("As it would be printed, at %1.").arg(clock_words_s(session_.desk().now().at_ms)));
+  said_->setText(tr("As it stood at %1; printed it is black on white.")
+                     .arg(clock_words_s(session_.desk().now().at_ms)));
   for (QPushButton* each : {pdf_, save_, print_}) each->setEnabled(true);
 }
 
+void ReportView::dress(const Look& look) {
+  look_ = look;
+  if (html_.empty()) return;
+  auto fresh = preview(html_, 640, look_);
+  page_->setDocument(fresh.get());
+  document_ = std::move(fresh);
+}
+
 void ReportView::save_pdf() {
-  const QString path =
-      QFileDialog::getSaveFileName(this, tr("Save as PDF"), QStringLiteral("report.pdf"));
+  const QString path = ask_to_save(this, tr("Save as PDF"), QStringLiteral("report.pdf"));
   if (path.isEmpty()) return;
   const Done kept = write_pdf(html_, path);
   said_->setText(kept ? tr("Saved: %1").arg(path) : q(kept.error().sentence()));
 }
 
 void ReportView::save_html() {
-  const QString path =
-      QFileDialog::getSaveFileName(this, tr("Save as HTML"), QStringLiteral("report.html"));
+  const QString path = ask_to_save(this, tr("Save as HTML"), QStringLiteral("report.html"));
   if (path.isEmpty()) return;
   QSaveFile file(path);
   const QByteArray bytes = QByteArray::fromStdString(html_);
@@ -91,7 +94,7 @@ void ReportView::save_html() {
 void ReportView::print() {
   QPrinter printer(QPrinter::HighResolution);
   QPrintDialog dialog(&printer, this);
-  if (dialog.exec() == QDialog::Accepted) document_->print(&printer);
+  if (dialog.exec() == QDialog::Accepted) printable(html_, 640)->print(&printer);
 }
 
 }  // namespace walkdown::gui

@@ -6,6 +6,7 @@
 #include <memory>
 
 #include "gui/live/session.h"
+#include "gui/look/look.h"
 #include "gui/parts/pieces.h"
 
 namespace walkdown::gui {
@@ -18,6 +19,7 @@ class ReportView : public QWidget {
 
   // Builds it from the record's file, in another thread.
   void make();
+  void dress(const Look& look);
   [[nodiscard]] bool made() const { return !html_.empty(); }
 
  private:
@@ -27,8 +29,9 @@ class ReportView : public QWidget {
   void print();
 
   Session& session_;
+  Look look_;
   std::string html_;
-  std::unique_ptr<QTextDocument> document_;
+  std::unique_ptr<QTextDocument> document_;  // as it is looked at
   QTextBrowser* page_;
   QLabel* said_;
   QPushButton* make_;

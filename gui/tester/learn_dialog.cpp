@@ -1,27 +1,28 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/tester/learn_dialog.h"
 
-#include <QFileDialog>
-#include <QHBoxLayout>
+#include <QApplication>
 #include <QSaveFile>
 #include <QVBoxLayout>
 
 #include "gui/look/words.h"
+#include "gui/parts/ask_file.h"
 #include "gui/parts/pieces.h"
+#include "gui/parts/plain_edit.h"
 
 namespace walkdown::gui {
 
 LearnDialog::LearnDialog(tester::Profile base, const QStringList& lines, QWidget* parent)
-    : QDialog(parent),
+    : Dialog(58, parent),
       base_(std::move(base)),
       profile_(base_),
-      samples_(new QPlainTextEdit),
+      samples_(new PlainEdit),
       sample_(new SampleLine),
       pattern_label_(quiet_label({})),
       tried_(new QPlainTextEdit),
       save_(button(tr("Save as a profile \u2026"), [this] { save(); })) {
   setWindowTitle(tr("Learn a format"));
-  auto* layout = new QVBoxLayout(this);
+  QVBoxLayout* layout = body();
   layout->addWidget(label(tr("Lines of the tester: paste a few"), 1.1, true));
   layout->addWidget(samples_);
   layout->addWidget(label(tr("Choose a part of the first line, then press what it is"), 1.1, true));
@@ -29,13 +30,13 @@ LearnDialog::LearnDialog(tester::Profile base, const QStringList& lines, QWidget
   layout->addWidget(pattern_label_);
   layout->addWidget(label(tr("What every line becomes"), 1.1, true));
   layout->addWidget(tried_);
-  auto* row = new QHBoxLayout;
-  row->addStretch();
-  row->addWidget(button(tr("Close"), [this] { reject(); }));
-  row->addWidget(save_);
-  layout->addLayout(row);
+  foot()->addWidget(button(tr("Close"), [this] { reject(); }));
+  foot()->addWidget(save_);
   samples_->setAccessibleName(tr("Lines of the tester"));
   samples_->setTabChangesFocus(true);
+  const int line = QFontMetrics(QApplication::font()).lineSpacing();
+  samples_->setMinimumHeight(4 * line);
+  tried_->setMinimumHeight(5 * line);
   tried_->setReadOnly(true);
   tried_->setAccessibleName(tr("What every line becomes"));
   connect(samples_, &QPlainTextEdit::textChanged, this, &LearnDialog::take_first);
@@ -79,8 +80,7 @@ void LearnDialog::try_it() {
 }
 
 void LearnDialog::save() {
-  const QString path =
-      QFileDialog::getSaveFileName(this, tr("Save as a profile"), QStringLiteral("tester.toml"));
+  const QString path = ask_to_save(this, tr("Save as a profile"), QStringLiteral("tester.toml"));
   if (path.isEmpty()) return;
   QSaveFile file(path);
   const QByteArray text = QByteArray::fromStdString(profile_text(profile_, pattern_));

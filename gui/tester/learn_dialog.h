@@ -3,16 +3,16 @@
 // then save it as a profile for the next show. A record's own profile never changes.
 #pragma once
 
-#include <QDialog>
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
 
+#include "gui/parts/dialog.h"
 #include "gui/tester/sample_line.h"
 
 namespace walkdown::gui {
 
-class LearnDialog : public QDialog {
+class LearnDialog : public Dialog {
   Q_OBJECT
 
  public:

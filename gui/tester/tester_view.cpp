@@ -135,7 +135,6 @@ void TesterView::learn() {
   }
   auto* dialog = new LearnDialog(session_.prepared().planned.tester, samples, this);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
-  dialog->resize(window()->size() * 0.85);
   dialog->open();
 }
 

@@ -2,6 +2,21 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
  <context>
+  <name>Against</name>
+  <message>
+   <source>%1 is in the field</source>
+   <translation>%1 ist im Feld</translation>
+  </message>
+  <message>
+   <source>The tag of %1 is not back</source>
+   <translation>Die Marke von %1 ist nicht zurück</translation>
+  </message>
+  <message>
+   <source>Stage “%1” is not closed yet</source>
+   <translation>Abschnitt „%1“ ist noch nicht geschlossen</translation>
+  </message>
+ </context>
+ <context>
   <name>AnswerForm</name>
   <message>
    <source>Value in %1</source>
@@ -204,8 +219,12 @@
    <translation>Kein Fehler gewählt</translation>
   </message>
   <message>
-   <source>Confidence %1 %</source>
-   <translation>Gewissheit %1 %</translation>
+   <source>Confidence: %1 %</source>
+   <translation>Gewissheit: %1 %</translation>
+  </message>
+  <message>
+   <source>. Or else: %1</source>
+   <translation>. Oder: %1</translation>
   </message>
  </context>
  <context>
@@ -240,6 +259,10 @@
   <message>
    <source>Farther</source>
    <translation>Ferner</translation>
+  </message>
+  <message>
+   <source>There is no pin %1; a pin is written M01/R1/P05.</source>
+   <translation>Es gibt keinen Pin %1; ein Pin schreibt sich M01/R1/P05.</translation>
   </message>
  </context>
  <context>
@@ -619,10 +642,6 @@
    <translation>Zurück</translation>
   </message>
   <message>
-   <source>On</source>
-   <translation>Weiter</translation>
-  </message>
-  <message>
    <source>Open the new record</source>
    <translation>Neues Protokoll öffnen</translation>
   </message>
@@ -662,6 +681,10 @@
    <source>Worth a look:</source>
    <translation>Einen Blick wert:</translation>
   </message>
+  <message>
+   <source>Next</source>
+   <translation>Weiter</translation>
+  </message>
  </context>
  <context>
   <name>PeoplePage</name>
@@ -672,10 +695,6 @@
   <message>
    <source>Enrol a person …</source>
    <translation>Person eintragen …</translation>
-  </message>
-  <message>
-   <source>Where somebody goes; its pins count as unread from then on</source>
-   <translation>Wohin jemand geht; die Stifte dort gelten von da an als ungelesen</translation>
   </message>
   <message>
    <source>Where somebody goes</source>
@@ -764,6 +783,10 @@
   <message>
    <source>The tag of %1 is back.</source>
    <translation>Die Marke von %1 ist zurück.</translation>
+  </message>
+  <message>
+   <source>Where the next person goes in; the pins there count as unread from then on</source>
+   <translation>Wohin die nächste Person geht; die Pins dort gelten von da an als ungelesen</translation>
   </message>
  </context>
  <context>
@@ -975,6 +998,10 @@
    <source>Reason</source>
    <translation>Grund</translation>
   </message>
+  <message>
+   <source>Timeline</source>
+   <translation>Zeitleiste</translation>
+  </message>
  </context>
  <context>
   <name>ReportView</name>
@@ -1007,10 +1034,6 @@
    <translation>Lese das ganze Protokoll …</translation>
   </message>
   <message>
-   <source>As it would be printed, at %1.</source>
-   <translation>Wie er gedruckt würde, um %1.</translation>
-  </message>
-  <message>
    <source>Save as PDF</source>
    <translation>Als PDF sichern</translation>
   </message>
@@ -1021,6 +1044,10 @@
   <message>
    <source>Save as HTML</source>
    <translation>Als HTML sichern</translation>
+  </message>
+  <message>
+   <source>As it stood at %1; printed it is black on white.</source>
+   <translation>Stand %1; gedruckt ist er schwarz auf weiß.</translation>
   </message>
  </context>
  <context>
@@ -1239,13 +1266,6 @@
    <source>nobody</source>
    <translation>niemand</translation>
   </message>
-  <message numerus="yes">
-   <source>%n in the field</source>
-   <translation>
-    <numerusform>%n im Feld</numerusform>
-    <numerusform>%n im Feld</numerusform>
-   </translation>
-  </message>
   <message>
    <source>%1, gust %2 m/s</source>
    <translation>%1, Böe %2 m/s</translation>
@@ -1281,6 +1301,41 @@
   <message>
    <source>NOT WRITTEN</source>
    <translation>NICHT GESCHRIEBEN</translation>
+  </message>
+  <message>
+   <source>Views</source>
+   <translation>Ansichten</translation>
+  </message>
+  <message>
+   <source>Show in</source>
+   <translation>Show in</translation>
+  </message>
+  <message>
+   <source>Day</source>
+   <translation>Tag</translation>
+  </message>
+  <message>
+   <source>Key</source>
+   <translation>Schlüssel</translation>
+  </message>
+  <message>
+   <source>Field</source>
+   <translation>Feld</translation>
+  </message>
+  <message>
+   <source>Last</source>
+   <translation>Zuletzt</translation>
+  </message>
+  <message>
+   <source>%1, too short</source>
+   <translation>%1, zu knapp</translation>
+  </message>
+  <message numerus="yes">
+   <source>%n inside</source>
+   <translation>
+    <numerusform>%n darin</numerusform>
+    <numerusform>%n darin</numerusform>
+   </translation>
   </message>
  </context>
  <context>
@@ -1522,6 +1577,10 @@
    <source>limit of the gust</source>
    <translation>Grenze der Böe</translation>
   </message>
+  <message>
+   <source>No wind is in the record for the last two hours.</source>
+   <translation>Für die letzten zwei Stunden steht kein Wind im Protokoll.</translation>
+  </message>
  </context>
  <context>
   <name>Window</name>
@@ -1550,12 +1609,12 @@
    <translation>Eine Vorführung: Show, Personen und Fehler sind erfunden. Der Kennsatz aller ist: %1</translation>
   </message>
   <message>
-   <source>Light, text</source>
-   <translation>Licht, Schrift</translation>
-  </message>
-  <message>
    <source>Light and size of text</source>
    <translation>Licht und Schriftgröße</translation>
+  </message>
+  <message>
+   <source>Light and text</source>
+   <translation>Licht und Text</translation>
   </message>
  </context>
  <context>

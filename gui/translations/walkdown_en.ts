@@ -48,10 +48,10 @@
    </translation>
   </message>
   <message numerus="yes">
-   <source>%n in the field</source>
+   <source>%n inside</source>
    <translation>
-    <numerusform>%n in the field</numerusform>
-    <numerusform>%n in the field</numerusform>
+    <numerusform>%n inside</numerusform>
+    <numerusform>%n inside</numerusform>
    </translation>
   </message>
  </context>

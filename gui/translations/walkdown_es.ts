@@ -2,6 +2,21 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
  <context>
+  <name>Against</name>
+  <message>
+   <source>%1 is in the field</source>
+   <translation>%1 está en el campo</translation>
+  </message>
+  <message>
+   <source>The tag of %1 is not back</source>
+   <translation>La ficha de %1 no ha vuelto</translation>
+  </message>
+  <message>
+   <source>Stage “%1” is not closed yet</source>
+   <translation>La etapa «%1» aún no está cerrada</translation>
+  </message>
+ </context>
+ <context>
   <name>AnswerForm</name>
   <message>
    <source>Value in %1</source>
@@ -204,8 +219,12 @@
    <translation>Ningún fallo elegido</translation>
   </message>
   <message>
-   <source>Confidence %1 %</source>
-   <translation>Confianza %1 %</translation>
+   <source>Confidence: %1 %</source>
+   <translation>Confianza: %1 %</translation>
+  </message>
+  <message>
+   <source>. Or else: %1</source>
+   <translation>. O bien: %1</translation>
   </message>
  </context>
  <context>
@@ -240,6 +259,10 @@
   <message>
    <source>Farther</source>
    <translation>Más lejos</translation>
+  </message>
+  <message>
+   <source>There is no pin %1; a pin is written M01/R1/P05.</source>
+   <translation>No hay ningún pin %1; un pin se escribe M01/R1/P05.</translation>
   </message>
  </context>
  <context>
@@ -619,10 +642,6 @@
    <translation>Atrás</translation>
   </message>
   <message>
-   <source>On</source>
-   <translation>Seguir</translation>
-  </message>
-  <message>
    <source>Open the new record</source>
    <translation>Abrir el registro nuevo</translation>
   </message>
@@ -662,6 +681,10 @@
    <source>Worth a look:</source>
    <translation>Conviene mirar:</translation>
   </message>
+  <message>
+   <source>Next</source>
+   <translation>Siguiente</translation>
+  </message>
  </context>
  <context>
   <name>PeoplePage</name>
@@ -672,10 +695,6 @@
   <message>
    <source>Enrol a person …</source>
    <translation>Inscribir a una persona …</translation>
-  </message>
-  <message>
-   <source>Where somebody goes; its pins count as unread from then on</source>
-   <translation>Adónde va alguien; sus pines cuentan desde entonces como no leídos</translation>
   </message>
   <message>
    <source>Where somebody goes</source>
@@ -764,6 +783,10 @@
   <message>
    <source>The tag of %1 is back.</source>
    <translation>La ficha de %1 ha vuelto.</translation>
+  </message>
+  <message>
+   <source>Where the next person goes in; the pins there count as unread from then on</source>
+   <translation>Adónde entra la siguiente persona; los pines de allí cuentan desde entonces como no leídos</translation>
   </message>
  </context>
  <context>
@@ -975,6 +998,10 @@
    <source>Reason</source>
    <translation>Motivo</translation>
   </message>
+  <message>
+   <source>Timeline</source>
+   <translation>Cronología</translation>
+  </message>
  </context>
  <context>
   <name>ReportView</name>
@@ -1007,10 +1034,6 @@
    <translation>Leyendo todo el registro …</translation>
   </message>
   <message>
-   <source>As it would be printed, at %1.</source>
-   <translation>Tal como se imprimiría, a las %1.</translation>
-  </message>
-  <message>
    <source>Save as PDF</source>
    <translation>Guardar como PDF</translation>
   </message>
@@ -1021,6 +1044,10 @@
   <message>
    <source>Save as HTML</source>
    <translation>Guardar como HTML</translation>
+  </message>
+  <message>
+   <source>As it stood at %1; printed it is black on white.</source>
+   <translation>Estado a las %1; impreso es negro sobre blanco.</translation>
   </message>
  </context>
  <context>
@@ -1239,13 +1266,6 @@
    <source>nobody</source>
    <translation>nadie</translation>
   </message>
-  <message numerus="yes">
-   <source>%n in the field</source>
-   <translation>
-    <numerusform>%n en el campo</numerusform>
-    <numerusform>%n en el campo</numerusform>
-   </translation>
-  </message>
   <message>
    <source>%1, gust %2 m/s</source>
    <translation>%1, racha %2 m/s</translation>
@@ -1281,6 +1301,41 @@
   <message>
    <source>NOT WRITTEN</source>
    <translation>NO ESCRITO</translation>
+  </message>
+  <message>
+   <source>Views</source>
+   <translation>Vistas</translation>
+  </message>
+  <message>
+   <source>Show in</source>
+   <translation>Faltan</translation>
+  </message>
+  <message>
+   <source>Day</source>
+   <translation>Día</translation>
+  </message>
+  <message>
+   <source>Key</source>
+   <translation>Llave</translation>
+  </message>
+  <message>
+   <source>Field</source>
+   <translation>Campo</translation>
+  </message>
+  <message>
+   <source>Last</source>
+   <translation>Último</translation>
+  </message>
+  <message>
+   <source>%1, too short</source>
+   <translation>%1, muy justo</translation>
+  </message>
+  <message numerus="yes">
+   <source>%n inside</source>
+   <translation>
+    <numerusform>%n dentro</numerusform>
+    <numerusform>%n dentro</numerusform>
+   </translation>
   </message>
  </context>
  <context>
@@ -1522,6 +1577,10 @@
    <source>limit of the gust</source>
    <translation>límite de la racha</translation>
   </message>
+  <message>
+   <source>No wind is in the record for the last two hours.</source>
+   <translation>No hay viento en el registro de las dos últimas horas.</translation>
+  </message>
  </context>
  <context>
   <name>Window</name>
@@ -1550,12 +1609,12 @@
    <translation>Una demostración: espectáculo, personas y fallos son inventados. La frase de paso de todos es: %1</translation>
   </message>
   <message>
-   <source>Light, text</source>
-   <translation>Luz, texto</translation>
-  </message>
-  <message>
    <source>Light and size of text</source>
    <translation>Luz y tamaño del texto</translation>
+  </message>
+  <message>
+   <source>Light and text</source>
+   <translation>Luz y texto</translation>
   </message>
  </context>
  <context>

@@ -2,6 +2,21 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr">
  <context>
+  <name>Against</name>
+  <message>
+   <source>%1 is in the field</source>
+   <translation>%1 est sur le terrain</translation>
+  </message>
+  <message>
+   <source>The tag of %1 is not back</source>
+   <translation>L'étiquette de %1 n'est pas rendue</translation>
+  </message>
+  <message>
+   <source>Stage “%1” is not closed yet</source>
+   <translation>L'étape « %1 » n'est pas encore fermée</translation>
+  </message>
+ </context>
+ <context>
   <name>AnswerForm</name>
   <message>
    <source>Value in %1</source>
@@ -204,8 +219,12 @@
    <translation>Aucun défaut choisi</translation>
   </message>
   <message>
-   <source>Confidence %1 %</source>
-   <translation>Confiance %1 %</translation>
+   <source>Confidence: %1 %</source>
+   <translation>Confiance : %1 %</translation>
+  </message>
+  <message>
+   <source>. Or else: %1</source>
+   <translation>. Ou bien : %1</translation>
   </message>
  </context>
  <context>
@@ -240,6 +259,10 @@
   <message>
    <source>Farther</source>
    <translation>Plus loin</translation>
+  </message>
+  <message>
+   <source>There is no pin %1; a pin is written M01/R1/P05.</source>
+   <translation>Il n'y a pas de broche %1 ; une broche s'écrit M01/R1/P05.</translation>
   </message>
  </context>
  <context>
@@ -619,10 +642,6 @@
    <translation>Retour</translation>
   </message>
   <message>
-   <source>On</source>
-   <translation>Suite</translation>
-  </message>
-  <message>
    <source>Open the new record</source>
    <translation>Ouvrir le nouveau registre</translation>
   </message>
@@ -662,6 +681,10 @@
    <source>Worth a look:</source>
    <translation>À regarder :</translation>
   </message>
+  <message>
+   <source>Next</source>
+   <translation>Suivant</translation>
+  </message>
  </context>
  <context>
   <name>PeoplePage</name>
@@ -672,10 +695,6 @@
   <message>
    <source>Enrol a person …</source>
    <translation>Inscrire une personne …</translation>
-  </message>
-  <message>
-   <source>Where somebody goes; its pins count as unread from then on</source>
-   <translation>Où quelqu'un va ; ses broches comptent dès lors comme non lues</translation>
   </message>
   <message>
    <source>Where somebody goes</source>
@@ -764,6 +783,10 @@
   <message>
    <source>The tag of %1 is back.</source>
    <translation>L'étiquette de %1 est reprise.</translation>
+  </message>
+  <message>
+   <source>Where the next person goes in; the pins there count as unread from then on</source>
+   <translation>Où entre la prochaine personne ; les broches y comptent dès lors comme non lues</translation>
   </message>
  </context>
  <context>
@@ -975,6 +998,10 @@
    <source>Reason</source>
    <translation>Motif</translation>
   </message>
+  <message>
+   <source>Timeline</source>
+   <translation>Chronologie</translation>
+  </message>
  </context>
  <context>
   <name>ReportView</name>
@@ -1007,10 +1034,6 @@
    <translation>Lecture de tout le registre …</translation>
   </message>
   <message>
-   <source>As it would be printed, at %1.</source>
-   <translation>Tel qu'il serait imprimé, à %1.</translation>
-  </message>
-  <message>
    <source>Save as PDF</source>
    <translation>Enregistrer en PDF</translation>
   </message>
@@ -1021,6 +1044,10 @@
   <message>
    <source>Save as HTML</source>
    <translation>Enregistrer en HTML</translation>
+  </message>
+  <message>
+   <source>As it stood at %1; printed it is black on white.</source>
+   <translation>État à %1 ; imprimé, il est noir sur blanc.</translation>
   </message>
  </context>
  <context>
@@ -1239,13 +1266,6 @@
    <source>nobody</source>
    <translation>personne</translation>
   </message>
-  <message numerus="yes">
-   <source>%n in the field</source>
-   <translation>
-    <numerusform>%n sur le terrain</numerusform>
-    <numerusform>%n sur le terrain</numerusform>
-   </translation>
-  </message>
   <message>
    <source>%1, gust %2 m/s</source>
    <translation>%1, rafale %2 m/s</translation>
@@ -1281,6 +1301,41 @@
   <message>
    <source>NOT WRITTEN</source>
    <translation>PAS ÉCRIT</translation>
+  </message>
+  <message>
+   <source>Views</source>
+   <translation>Vues</translation>
+  </message>
+  <message>
+   <source>Show in</source>
+   <translation>Dans</translation>
+  </message>
+  <message>
+   <source>Day</source>
+   <translation>Jour</translation>
+  </message>
+  <message>
+   <source>Key</source>
+   <translation>Clé</translation>
+  </message>
+  <message>
+   <source>Field</source>
+   <translation>Terrain</translation>
+  </message>
+  <message>
+   <source>Last</source>
+   <translation>Dernier</translation>
+  </message>
+  <message>
+   <source>%1, too short</source>
+   <translation>%1, trop court</translation>
+  </message>
+  <message numerus="yes">
+   <source>%n inside</source>
+   <translation>
+    <numerusform>%n dedans</numerusform>
+    <numerusform>%n dedans</numerusform>
+   </translation>
   </message>
  </context>
  <context>
@@ -1522,6 +1577,10 @@
    <source>limit of the gust</source>
    <translation>limite de la rafale</translation>
   </message>
+  <message>
+   <source>No wind is in the record for the last two hours.</source>
+   <translation>Aucun vent au registre pour les deux dernières heures.</translation>
+  </message>
  </context>
  <context>
   <name>Window</name>
@@ -1550,12 +1609,12 @@
    <translation>Une démonstration : spectacle, personnes et défauts sont inventés. La phrase de passe de chacun est : %1</translation>
   </message>
   <message>
-   <source>Light, text</source>
-   <translation>Lumière, texte</translation>
-  </message>
-  <message>
    <source>Light and size of text</source>
    <translation>Lumière et taille du texte</translation>
+  </message>
+  <message>
+   <source>Light and text</source>
+   <translation>Lumière et texte</translation>
   </message>
  </context>
  <context>

@@ -70,12 +70,18 @@ void WindPlot::paint_axes(QPainter& painter) const {
   painter.drawText(QPointF(4, look_.em(1.0)), tr("m/s"));
 }
 
-void WindPlot::paint_limit(QPainter& painter, double limit, const QString& name,
-                           Qt::PenStyle style) const {
+void WindPlot::paint_limit(QPainter& painter, double limit, const QString& name, Qt::PenStyle style,
+                           bool below) const {
   painter.setPen(QPen(look_.palette()[Tone::bad], 2, style));
   const QPointF left = at(from_ms_, limit);
   painter.drawLine(left, at(to_ms_, limit));
-  painter.drawText(left + QPointF(6, -4), name);
+  const QFontMetrics metrics(painter.font());
+  const QString text = name + QStringLiteral(": ") + number_words(limit, 1);
+  const double up = below ? -metrics.ascent() - 3.0 : metrics.descent() + 2.0;
+  const QRectF box(left.x() + 6, left.y() - up - metrics.ascent(),
+                   metrics.horizontalAdvance(text) + 4, metrics.height());
+  painter.fillRect(box, look_.palette()[Tone::ground]);  // no line of the scale through the words
+  painter.drawText(box, Qt::AlignLeft, text);
 }
 
 void WindPlot::paint_lines(QPainter& painter) const {
@@ -104,8 +110,16 @@ void WindPlot::paintEvent(QPaintEvent*) {
   painter.fillRect(rect(), look_.palette()[Tone::ground]);
   paint_axes(painter);
   painter.setFont(look_.font(0.9));
-  if (mean_limit_) paint_limit(painter, *mean_limit_, tr("limit of the mean"), Qt::SolidLine);
-  if (gust_limit_) paint_limit(painter, *gust_limit_, tr("limit of the gust"), Qt::DashLine);
+  if (mean_limit_) paint_limit(painter, *mean_limit_, tr("limit of the mean"), Qt::SolidLine, true);
+  if (gust_limit_) paint_limit(painter, *gust_limit_, tr("limit of the gust"), Qt::DashLine, false);
+  if (points_.empty()) {
+    painter.setPen(look_.palette()[Tone::text]);
+    const QPointF top = at(from_ms_, 0);
+    painter.drawText(
+        QRectF(top.x() + 6, top.y() - look_.em(4), width() - top.x() - 12, look_.em(4)),
+        Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap,
+        tr("No wind is in the record for the last two hours."));
+  }
   paint_lines(painter);
 }
 

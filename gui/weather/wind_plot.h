@@ -32,7 +32,8 @@ class WindPlot : public QWidget {
 
  private:
   [[nodiscard]] QPointF at(std::int64_t at_ms, double m_per_s) const;
-  void paint_limit(QPainter& painter, double limit, const QString& name, Qt::PenStyle style) const;
+  void paint_limit(QPainter& painter, double limit, const QString& name, Qt::PenStyle style,
+                   bool below) const;
   void paint_axes(QPainter& painter) const;
   void paint_lines(QPainter& painter) const;
 
