@@ -5,6 +5,12 @@
 
 namespace walkdown::match {
 
+namespace {
+
+constexpr double kJumpingStray = 14;  // nats at most that a load saves where nothing should jump
+
+}  // namespace
+
 State::State(const Field& field, const Mixture& mixture) {
   const std::size_t n = field.slots.size();
   on.resize(n);
@@ -27,6 +33,11 @@ void State::set(const Field& field, const Mixture& mixture, std::uint32_t slot, 
   // "Nothing is on it" costs nothing where the pin is open; elsewhere a sound load is the best.
   if (held.seen.open()) {
     excess[slot] = std::max(0.0, cost[slot]);
+    return;
+  }
+  // The cost of jumping readings has a constant in it that says nothing of the load.
+  if (mixture.unsteady(held)) {
+    excess[slot] = spec == kNothing ? kJumpingStray : 0;
     return;
   }
   const double usual = spec == kNothing ? 0 : mixture.table().specs[spec].usual;

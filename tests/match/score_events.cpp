@@ -2,7 +2,8 @@
 // score-events: every mistake that was missed, and every one that was told and had not been made,
 // with the reason: the search (what happened would have been the cheaper explanation), or the
 // readings (it is the dearer one, by so many nats).
-// Usage: score-events [fields of each style, 20] [first seed, 1] [pins, 480] [list: 1]
+// Usage: score-events [fields of each style, 20] [first seed, 1] [pins, 480] [list: 1] [simulator:
+// 1 or 2]
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
@@ -12,6 +13,7 @@
 #include "reader/match/moves.h"
 #include "tests/match/reference.h"
 #include "tests/match/score.h"
+#include "tests/match/second_field.h"
 
 namespace {
 
@@ -189,7 +191,9 @@ int main(int argc, char** argv) {
       setting.seed = first + static_cast<std::uint64_t>(i);
       setting.ideal_mm2 = i % 2 == 0;
       setting.back_to_back = i % 4 >= 2;
-      one(simulated::simulate(setting), argc > 4, tally);
+      const bool second = argc > 5 && std::atoi(argv[5]) == 2;
+      one(second ? simulated::simulate_second(setting) : simulated::simulate(setting),
+          argc > 4 && std::atoi(argv[4]) == 1, tally);
     }
     std::printf("%s: %.3f of %d mistakes told, %.3f of %d told were made\n", title,
                 1 - share(tally.missed, tally.made), tally.made, 1 - share(tally.wrong, tally.told),

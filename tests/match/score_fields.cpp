@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // score-fields: prints how well the diagnosis does on simulated fields, beside plainer rules.
 // Usage: score-fields [fields of each style, default 40] [first seed, default 1] [pins, default
-// 480]
+// 480] [moves, default 6] [1 or 2: the simulator, default both]
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
@@ -9,6 +9,7 @@
 
 #include "reader/match/band.h"
 #include "tests/match/score.h"
+#include "tests/match/second_field.h"
 
 namespace {
 
@@ -86,7 +87,7 @@ void confusion(const Score& s) {
   }
 }
 
-void style(const char* name, simulated::Setting setting, int fields, bool full) {
+void style(const char* name, simulated::Setting setting, int fields, int by, bool full) {
   Score whole;
   Score pins_only;
   Score plain;
@@ -97,7 +98,8 @@ void style(const char* name, simulated::Setting setting, int fields, bool full) 
     setting.seed = first + static_cast<std::uint64_t>(i);
     setting.ideal_mm2 = i % 2 == 0;
     setting.back_to_back = i % 4 >= 2;
-    const Field field = simulated::simulate(setting);
+    const Field field =
+        by == 1 ? simulated::simulate(setting) : simulated::simulate_second(setting);
     const auto& catalogue = field.plan.catalogue;
     const match::Outcome outcome = match::diagnose(field.plan, field.tester, field.samples);
     count_flags(field, simulated::flags(outcome), whole);
@@ -128,8 +130,9 @@ void style(const char* name, simulated::Setting setting, int fields, bool full) 
             }),
         two_sigma);
   }
-  std::printf("%s: %d fields, %.0f sound pins, %.0f wrong, %.0f visible moves\n", name, fields,
-              whole.sound_flagged.all, whole.wrong_flagged.all, whole.moves_found.all);
+  std::printf("%s, simulator %d: %d fields, %.0f sound pins, %.0f wrong, %.0f visible moves\n",
+              name, by, fields, whole.sound_flagged.all, whole.wrong_flagged.all,
+              whole.moves_found.all);
   std::printf("  %-22s %8s %8s %10s %9s %9s %9s %9s\n", "", "wrong", "faulty", "alarms/1k", "found",
               "named", "precise", "1st kind");
   line("diagnosis", whole);
@@ -151,12 +154,15 @@ int main(int argc, char** argv) {
   if (argc > 3) setting.pins = std::strtoull(argv[3], nullptr, 10);
   if (argc > 4) setting.move_scale = std::atof(argv[4]);
   if (argc > 4) setting.fault_scale = setting.move_scale > 3 ? 1.5 : 1;
-  const bool full = argc <= 5;
-  for (const auto& [name, kind] : {std::pair{"mixed", simulated::Style::mixed},
-                                   std::pair{"all alike", simulated::Style::alike},
-                                   std::pair{"blocks", simulated::Style::blocks}}) {
-    setting.style = kind;
-    style(name, setting, fields, full);
+  const int only = argc > 5 ? std::atoi(argv[5]) : 0;
+  for (const int by : {1, 2}) {
+    if (only != 0 && only != by) continue;
+    for (const auto& [name, kind] : {std::pair{"mixed", simulated::Style::mixed},
+                                     std::pair{"all alike", simulated::Style::alike},
+                                     std::pair{"blocks", simulated::Style::blocks}}) {
+      setting.style = kind;
+      style(name, setting, fields, by, only == 0);
+    }
   }
   return 0;
 }
