@@ -36,18 +36,27 @@ bool Checker::fail(std::uint64_t number, std::string why) {
 
 void Checker::too_long() { fail(lines_ + 1, "the line is longer than a record allows"); }
 
-bool Checker::line(std::string_view line, const Result<LineView>& parsed, const Hash* leaf) {
+bool Checker::count(std::string_view line) {
   ++lines_;
   bytes_ += line.size() + 1;
-  if (line.size() > (lines_ == 1 ? kLongestOpen : kLongestLine)) {
-    return fail(lines_, "the line is longer than a record allows");
+  if (line.size() <= (lines_ == 1 ? kLongestOpen : kLongestLine)) return true;
+  return fail(lines_, "the line is longer than a record allows");
+}
+
+bool Checker::line(std::string_view line, const Result<LineView>& parsed) {
+  if (parsed) {
+    if (const auto* view = std::get_if<EntryView>(&*parsed)) {
+      return this->line(line, *view, nullptr);
+    }
   }
-  if (!parsed) {
-    unsealed_end_ = line.find('\0') != std::string_view::npos;
-    return fail(lines_, parsed.error().what);
-  }
-  if (const auto* view = std::get_if<EntryView>(&*parsed)) return entry(line, *view, leaf);
-  return checkpoint(std::get<CheckpointLine>(*parsed).note);
+  if (!count(line)) return false;
+  if (parsed) return checkpoint(std::get<CheckpointLine>(*parsed).note);
+  unsealed_end_ = line.find('\0') != std::string_view::npos;
+  return fail(lines_, parsed.error().what);
+}
+
+bool Checker::line(std::string_view line, const EntryView& view, const Hash* leaf) {
+  return count(line) && entry(line, view, leaf);
 }
 
 // For hashing alone the text of a plain entry is of no more use.

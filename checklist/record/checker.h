@@ -20,8 +20,10 @@ class Checker {
 
   // One line without its LF, which was there. False once something does not hold.
   bool line(std::string_view line) { return this->line(line, parse_line(line)); }
-  // The same with what parse_line() said of it, and its leaf where it is an entry.
-  bool line(std::string_view line, const Result<LineView>& parsed, const Hash* leaf = nullptr);
+  // The same with what parse_line() said of it.
+  bool line(std::string_view line, const Result<LineView>& parsed);
+  // An entry, and its leaf where that is known: of all entries, or of none.
+  bool line(std::string_view line, const EntryView& view, const Hash* leaf);
   // A line that is still going on after so many bytes cannot hold.
   [[nodiscard]] std::size_t longest_line() const {
     return lines_ == 0 ? kLongestOpen : kLongestLine;
@@ -39,6 +41,7 @@ class Checker {
  private:
   bool entry(std::string_view line, const EntryView& view, const Hash* leaf);
   void hold(std::string_view line, const EntryView& view, const Hash* leaf);
+  bool count(std::string_view line);
   bool checkpoint(const std::string& note_text);
   bool signature(const Note& note);
   bool root(const Checkpoint& checkpoint, Tree grown);

@@ -105,8 +105,8 @@ bool give(const LineBlock& block, const ParsedSink& sink) {
   auto other = block.others().begin();
   const Hash* leaf = block.leaves().data();
   for (const LineBlock::Line& line : block.lines()) {
-    const bool more = line.entry ? sink.line(block.view(line), LineView{block.entry(line)}, leaf++)
-                                 : sink.line(block.view(line), *other++, nullptr);
+    const bool more = line.entry ? sink.entry(block.view(line), block.entry(line), *leaf++)
+                                 : sink.other(block.view(line), *other++);
     if (!more) return false;
   }
   if (block.too_long()) sink.too_long();

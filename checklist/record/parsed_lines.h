@@ -14,8 +14,9 @@
 namespace walkdown::record {
 
 struct ParsedSink {
-  // False ends the reading. The views live for the call. `leaf`: of an entry (merkle.h), else null.
-  std::function<bool(std::string_view line, const Result<LineView>& parsed, const Hash* leaf)> line;
+  // False ends the reading. The views live for the call.
+  std::function<bool(std::string_view line, const EntryView& entry, const Hash& leaf)> entry;
+  std::function<bool(std::string_view line, const Result<LineView>& parsed)> other;
   std::function<void()> too_long;  // of the line to come; ends the reading
 };
 

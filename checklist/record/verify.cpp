@@ -12,12 +12,13 @@ namespace {
 Result<Report> verify_with(const std::string& path, const VerifyOptions& options, bool closer) {
   Checker checker(options);
   const Bodies bodies = options.hash_only && !closer ? Bodies::unread : Bodies::checked;
-  const auto rest =
-      read_parsed_lines(path, bodies,
-                        {[&](std::string_view line, const auto& parsed, const Hash* leaf) {
-                           return checker.line(line, parsed, closer ? nullptr : leaf);
-                         },
-                         [&] { checker.too_long(); }});
+  const auto rest = read_parsed_lines(
+      path, bodies,
+      {[&](std::string_view line, const EntryView& entry, const Hash& leaf) {
+         return checker.line(line, entry, closer ? nullptr : &leaf);
+       },
+       [&](std::string_view line, const auto& parsed) { return checker.line(line, parsed); },
+       [&] { checker.too_long(); }});
   if (!rest) return rest.error();
   return checker.finish(*rest);
 }

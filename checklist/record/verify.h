@@ -30,8 +30,8 @@ inline constexpr std::size_t kLongestCommit = kLongestOpen + (std::size_t{64} <<
 using Visitor = std::function<std::optional<std::string>(const EntryView&)>;
 
 struct VerifyOptions {
-  // Only numbers, times, hashes and roots, and the signature of the last checkpoint: a quick look at
-  // a large record. Sign-offs, cosignatures and earlier signatures are not checked, nor is the
+  // Only numbers, times, hashes and roots, and the signature of the last checkpoint: a quick look
+  // at a large record. Sign-offs, cosignatures and earlier signatures are not checked, nor is the
   // spelling inside a reading (the root stands for it), and the visitor is not called. Where
   // something does not hold, the file is read once more with its spelling, to name the line.
   bool hash_only = false;

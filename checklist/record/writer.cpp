@@ -55,7 +55,7 @@ Result<Ticket> Writer::append(Draft draft) {
   return core_->append(std::vector<Draft>{std::move(draft)});
 }
 
-Result<Ticket> Writer::append(std::vector<Draft> drafts) { return core_->append(drafts); }
+Result<Ticket> Writer::append(const std::vector<Draft>& drafts) { return core_->append(drafts); }
 
 Done Writer::wait(Ticket ticket) { return core_->wait(ticket.end, false); }
 
@@ -63,7 +63,7 @@ Done Writer::append_and_wait(Draft draft) {
   return append_and_wait(std::vector<Draft>{std::move(draft)});
 }
 
-Done Writer::append_and_wait(std::vector<Draft> drafts) {
+Done Writer::append_and_wait(const std::vector<Draft>& drafts) {
   const auto ticket = core_->append(drafts);
   if (!ticket) return ticket.error();
   return core_->wait(ticket->end, false);

@@ -77,12 +77,12 @@ class Writer {
   // Queues; several drafts stay together in one commit. Waits only while more than 32 MiB are
   // queued. bad_input: a body that a record cannot hold (nothing is queued then).
   [[nodiscard]] Result<Ticket> append(Draft draft);
-  [[nodiscard]] Result<Ticket> append(std::vector<Draft> drafts);
+  [[nodiscard]] Result<Ticket> append(const std::vector<Draft>& drafts);
 
   // Until all of the ticket's entries are on the medium.
   Done wait(Ticket ticket);
   Done append_and_wait(Draft draft);
-  Done append_and_wait(std::vector<Draft> drafts);
+  Done append_and_wait(const std::vector<Draft>& drafts);
   Done flush();  // all that was appended so far
 
   // The last checkpoint on the medium: what a sign-off of this moment names.

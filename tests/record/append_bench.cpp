@@ -76,8 +76,6 @@ void append(benchmark::State& state) {
 BENCHMARK(append)
     ->Name("append, 100 readings a commit, against write() and fdatasync(); commits under way")
     ->Arg(1)
-    ->Arg(2)
-    ->Arg(3)
     ->Arg(0)
     ->UseManualTime()
     ->Iterations(15)
