@@ -22,6 +22,7 @@ void add_show(CLI::App& app, Run& chosen);
 void add_day(CLI::App& app, Run& chosen);
 void add_verify(CLI::App& app, Run& chosen);
 void add_report(CLI::App& app, Run& chosen);
+void add_extract(CLI::App& app, Run& chosen);
 void add_export(CLI::App& app, Run& chosen);
 
 }  // namespace walkdown::cli

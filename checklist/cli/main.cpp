@@ -17,10 +17,11 @@ Status run(int argc, char** argv) {
   app.set_version_flag("--version", "walkdown 0.1.0");
   app.footer("Exit status: 0 nothing to act on, 1 something to act on, 2 could not be done.");
   walkdown::cli::Run chosen;
-  for (auto* add : {walkdown::cli::add_plan, walkdown::cli::add_match, walkdown::cli::add_read,
-                    walkdown::cli::add_simulate, walkdown::cli::add_demo, walkdown::cli::add_crew,
-                    walkdown::cli::add_show, walkdown::cli::add_day, walkdown::cli::add_verify,
-                    walkdown::cli::add_report, walkdown::cli::add_export}) {
+  for (auto* add :
+       {walkdown::cli::add_plan, walkdown::cli::add_match, walkdown::cli::add_read,
+        walkdown::cli::add_simulate, walkdown::cli::add_demo, walkdown::cli::add_crew,
+        walkdown::cli::add_show, walkdown::cli::add_day, walkdown::cli::add_verify,
+        walkdown::cli::add_report, walkdown::cli::add_export, walkdown::cli::add_extract}) {
     add(app, chosen);
   }
   try {

@@ -95,6 +95,12 @@ std::string json_string(std::string_view text) {
   return nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 
+std::string json_list(std::span<const std::string> texts) {
+  std::string out;
+  for (const auto& text : texts) out += (out.empty() ? "" : ",") + json_string(text);
+  return "[" + out + "]";
+}
+
 std::string match_json(const match::Outcome& outcome, const AlikeGroups& alike,
                        std::span<const RejectedLine> rejected) {
   fmt::memory_buffer buffer;

@@ -18,5 +18,7 @@ using AlikeGroups = std::vector<std::vector<plan::PinId>>;
 
 // A string as JSON writes it; bytes that are not UTF-8 become U+FFFD.
 [[nodiscard]] std::string json_string(std::string_view text);
+// A list of such strings.
+[[nodiscard]] std::string json_list(std::span<const std::string> texts);
 
 }  // namespace walkdown::cli

@@ -9,7 +9,9 @@
 #include "checklist/cli/commands.h"
 #include "checklist/cli/files.h"
 #include "checklist/cli/match_json.h"
+#include "checklist/cli/verify_extract.h"
 #include "checklist/cli/verify_record.h"
+#include "checklist/record/extract_check.h"
 
 namespace walkdown::cli {
 namespace {
@@ -25,12 +27,6 @@ struct VerifyArguments {
 
 std::string or_null(bool there, const std::string& json) { return there ? json : "null"; }
 
-std::string list(const std::vector<std::string>& texts) {
-  std::string out;
-  for (const auto& text : texts) out += (out.empty() ? "" : ",") + json_string(text);
-  return "[" + out + "]";
-}
-
 // Members beyond the first five are walkdown's own; readers must pass over those they do not know.
 void print_json(const record::Report& report, const std::optional<check::Fork>& fork,
                 bool other_holds) {
@@ -45,7 +41,7 @@ void print_json(const record::Report& report, const std::optional<check::Fork>& 
              report.holds, report.entries, or_null(!report.mark.empty(), json_string(report.mark)),
              or_null(report.first_bad.has_value(), std::to_string(report.first_bad.value_or(0))),
              or_null(!report.holds, json_string(report.why)), report.closed,
-             list(report.unknown_keys), list(report.remarks), against);
+             json_list(report.unknown_keys), json_list(report.remarks), against);
 }
 
 Status run(const VerifyArguments& arguments) {
@@ -59,6 +55,13 @@ Status run(const VerifyArguments& arguments) {
     if (!keys) return not_done(keys.error());
     options.known = std::move(keys).value();
   }
+  const auto extract = record::is_extract(arguments.record);
+  if (!extract) return not_done(extract.error());
+  if (*extract && (arguments.hash_only || !arguments.against.empty())) {
+    return not_done({Code::usage, "this is an extract, and no whole record", arguments.record,
+                     "leave out --hash-only and --against"});
+  }
+  if (*extract) return verify_extract(arguments.record, options, arguments.json);
   record::VerifyOptions for_other;
   for_other.hash_only = options.hash_only;
   for_other.known = options.known;
@@ -88,9 +91,10 @@ Status run(const VerifyArguments& arguments) {
 }  // namespace
 
 void add_verify(CLI::App& app, Run& chosen) {
-  auto* command = app.add_subcommand("verify", "Check a record, and derive again what it claims");
+  auto* command = app.add_subcommand(
+      "verify", "Check a record, and derive again what it claims; or check an extract");
   auto arguments = std::make_shared<VerifyArguments>();
-  command->add_option("RECORD", arguments->record, "The record")->required();
+  command->add_option("RECORD", arguments->record, "The record, or an extract of one")->required();
   command->add_option("--keys", arguments->keys, "Public keys that you trust, one vkey a line");
   command->add_option("--mark", arguments->mark, "The mark that was written on paper");
   command->add_option("--against", arguments->against,

@@ -2,7 +2,6 @@
 #include "checklist/record/checker.h"
 
 #include <algorithm>
-#include <cctype>
 #include <utility>
 
 namespace walkdown::record {
@@ -12,16 +11,6 @@ namespace {
 std::string range(std::uint64_t first, std::uint64_t last) {
   if (first == last) return "line " + std::to_string(first);
   return "one of the lines " + std::to_string(first) + " to " + std::to_string(last);
-}
-
-// Digits only, in lower case: people write a mark in many ways.
-std::string digits_of(std::string_view mark) {
-  std::string digits;
-  for (const char c : mark) {
-    if (c == ' ' || c == '-') continue;
-    digits += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  }
-  return digits;
 }
 
 }  // namespace
@@ -175,7 +164,7 @@ void Checker::check_last_signature() {
 
 void Checker::check_mark() {
   if (report_.first_bad || options_.expected_mark.empty()) return;
-  if (digits_of(options_.expected_mark) == digits_of(report_.mark)) return;
+  if (same_mark(options_.expected_mark, report_.mark)) return;
   fail(lines_, "the record's mark is " + report_.mark + ", and not the " + options_.expected_mark +
                    " that was written down");
 }

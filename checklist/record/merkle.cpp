@@ -104,4 +104,16 @@ std::string mark(const Hash& root) {
          digits.substr(12, 4);
 }
 
+bool same_mark(std::string_view a, std::string_view b) {
+  const auto digits_of = [](std::string_view mark) {
+    std::string digits;
+    for (const char c : mark) {
+      if (c == ' ' || c == '-') continue;
+      digits += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    }
+    return digits;
+  };
+  return digits_of(a) == digits_of(b);
+}
+
 }  // namespace walkdown::record

@@ -63,5 +63,7 @@ class Tree {
 // The first 16 hex digits of a root in groups of four, to be written on paper: "1a2b 3c4d 5e6f
 // 7081".
 [[nodiscard]] std::string mark(const Hash& root);
+// Whether two marks are the same, however they were written: spaces, dashes, capitals.
+[[nodiscard]] bool same_mark(std::string_view a, std::string_view b);
 
 }  // namespace walkdown::record

@@ -47,6 +47,18 @@ Result<OpenFacts> open_facts(const EntryView& entry) {
   return facts;
 }
 
+Result<Person> person_of(const json& enrolment) {
+  const auto lacks = [](std::string what) {
+    return Error{Code::bad_input, std::move(what), "", ""};
+  };
+  auto key = parse_vkey(string_of(enrolment, "vkey"));
+  if (!key) return lacks("the enrolment has no public key: " + key.error().what);
+  Person person{std::move(*key), string_of(enrolment, "name"), string_of(enrolment, "role")};
+  if (!is_plain_line(person.name, kLongestPersonName)) return lacks("the enrolment has no name");
+  if (!is_kind(person.role)) return lacks("the enrolment has no role of a-z, 0-9 and '-'");
+  return person;
+}
+
 void Heads::push(const Head& head) {
   heads_.push_back(head);
   if (heads_.size() > kHeadsKept) heads_.pop_front();
@@ -87,11 +99,9 @@ Rules::Why Rules::open(const EntryView& entry) {
 }
 
 Rules::Why Rules::enrol(const json& body) {
-  auto key = parse_vkey(string_of(body, "vkey"));
-  if (!key) return "the enrolment has no public key: " + key.error().what;
-  Person person{std::move(*key), string_of(body, "name"), string_of(body, "role")};
-  if (!is_plain_line(person.name, kLongestPersonName)) return "the enrolment has no name";
-  if (!is_kind(person.role)) return "the enrolment has no role of a-z, 0-9 and '-'";
+  auto enrolled = person_of(body);
+  if (!enrolled) return enrolled.error().what;
+  Person& person = *enrolled;
   for (const Person& other : people_) {
     const bool same_key = other.key.key == person.key.key;
     if (other == person) return person.name + " is enrolled as " + person.role + " already";

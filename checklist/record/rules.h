@@ -25,6 +25,9 @@ struct OpenFacts {
 };
 [[nodiscard]] Result<OpenFacts> open_facts(const EntryView& entry);
 
+// What an `enrol` entry says. bad_input where it lacks a key, a name or a role.
+[[nodiscard]] Result<Person> person_of(const nlohmann::json& enrolment);
+
 // The last kHeadsKept heads of this run of the program.
 class Heads {
  public:

@@ -459,32 +459,89 @@ def verify(data, expected=None):
 # --- extract ----------------------------------------------------------------------------------
 
 
-def verify_extract(data):
-    lines, number, count, root, last = data.split(b"\n"), 1, 0, None, -1
+class Extract:
+    """Lines of an extract, each after the other; `known`: keys that the reader trusts."""
+
+    def __init__(self, known=()):
+        self.known, self.people = known, []
+        self.entries = self.withheld = self.unchecked = 0
+        self.root, self.last = None, -1
+
+    def head(self, line):
+        head = parse_json(line.decode())
+        need(isinstance(head, dict) and list(head) == ["extract", "checkpoint", "station"]
+             and type(head["extract"]) is int and head["extract"] == 1
+             and compact(head, False).encode() == line, "this is no extract of form 1")
+        note, self.station = Note(head["checkpoint"]), Key(head["station"])
+        need(note.by(self.station) and self.station.type == 1,
+             "the checkpoint is not signed by the station")
+        self.origin, self.size, self.root = parse_head(note.text)
+
+    def pair(self, proof_line, line):
+        proof = parse_json(proof_line.decode())
+        need(isinstance(proof, dict) and list(proof) == ["path"] and isinstance(proof["path"], list)
+             and compact(proof, False).encode() == proof_line, "this is no proof")
+        path = [parse_hash(text) for text in proof["path"]]
+        tree = parse_json(line.decode())
+        need(isinstance(tree, dict), "the line is no object")
+        if "withheld" in tree:
+            need(list(tree) == ["withheld", "leaf"] and compact(tree, False).encode() == line,
+                 "this is no withheld entry")
+            self.place(tree["withheld"], parse_hash(tree["leaf"]), path)
+            self.withheld += 1
+            return
+        entry = Entry(line, tree)
+        self.place(entry.n, leaf(line), path)
+        self.body(entry)
+        self.entries += 1
+
+    def place(self, n, hash_, path):
+        need(type(n) is int and self.last < n < self.size, "the entries do not rise")
+        need(climb(hash_, n, self.size, path) == self.root, "the entry is not in this record")
+        self.last = n
+
+    def body(self, entry):
+        need(entry.n or entry.body.get("origin") == self.origin, "the opening is of another record")
+        if not entry.n:
+            return
+        if entry.kind == "enrol":
+            need(plain_line(entry.body.get("name"), 200), "the enrolment has no name")
+            self.people.append((Key(entry.body.get("vkey")), entry.body["name"], entry.body.get("role")))
+        notes = [entry.body["signoff"]] if "signoff" in entry.body else []
+        for text in notes + entry.body.get("signoffs", []):
+            self.sign_off(entry, Note(text))
+
+    def sign_off(self, entry, note):
+        person, role, _, (origin, size, _) = parse_sign_off(note.text)
+        need(origin == self.origin, "the sign-off belongs to another record")
+        need(size <= entry.n, "the sign-off names a later state")
+        mine = [row for row in self.people if (row[0].name, row[0].id()) == (note.name, note.id)]
+        known = [key for key in self.known if (key.name, key.id()) == (note.name, note.id)]
+        if mine:
+            need(any((name, as_role) == (person, role) and note.by(key) for key, name, as_role in mine),
+                 "the sign-off is not signed by the person enrolled here")
+        elif known:
+            need(note.by(known[0]), "the sign-off is not signed by the known key")
+        else:
+            self.unchecked += 1
+
+
+def verify_extract(data, known=(), expected=None):
+    lines, number, extract, why, bad = data.split(b"\n"), 1, Extract(known), None, None
     try:
-        head = parse_json(lines[0].decode())
-        need(list(head) == ["extract", "checkpoint", "station"] and head["extract"] == 1
-             and compact(head, False).encode() == lines[0], "this is no extract of form 1")
-        note, key = Note(head["checkpoint"]), Key(head["station"])
-        need(note.by(key), "the checkpoint is not signed by the station")
-        origin, size, root = parse_head(note.text)
-        need(lines[-1] == b"" and len(lines) % 2 == 0, "the last line was cut", len(lines))
-        for i in range(1, len(lines) - 1, 2):
-            number = i + 1
-            proof = parse_json(lines[i].decode())
-            need(list(proof) == ["path"] and compact(proof, False).encode() == lines[i], "this is no proof")
+        extract.head(lines[0])
+        for i in range(1, len(lines) - 2, 2):
             number = i + 2
-            entry = Entry(lines[i + 1], parse_json(lines[i + 1].decode()))
-            need(last < entry.n < size, "the entries do not rise")
-            path = [parse_hash(text) for text in proof["path"]]
-            need(climb(leaf(entry.raw), entry.n, size, path) == root, "the entry is not in this record")
-            need(entry.n or (entry.body.get("origin"), entry.body.get("station")) ==
-                 (origin, head["station"]), "the opening is of another record")
-            last, count = entry.n, count + 1
+            extract.pair(lines[i], lines[i + 1])
+        number = len(lines)
+        need(lines[-1] == b"" and len(lines) % 2 == 0, "the last line was cut")
+        need(expected is None or re.sub("[ -]", "", expected).lower()
+             == mark_of(extract.root).replace(" ", ""), "the mark is another", 1)
     except (Bad, UnicodeDecodeError, AttributeError, TypeError) as error:
-        return {"holds": False, "entries": count, "mark": mark_of(root) if root else "",
-                "first_bad": getattr(error, "line", None) or number, "why": str(error)}
-    return {"holds": True, "entries": count, "mark": mark_of(root), "first_bad": None, "why": None}
+        why, bad = str(error), getattr(error, "line", None) or number
+    return {"holds": why is None, "entries": extract.entries,
+            "mark": mark_of(extract.root) if extract.root else "", "first_bad": bad, "why": why,
+            "extract": True, "withheld": extract.withheld, "unchecked_sign_offs": extract.unchecked}
 
 
 def main():
@@ -504,7 +561,7 @@ def main():
         print(error, file=sys.stderr)
         return 2
     if data.startswith(b'{"extract":'):
-        result = verify_extract(data)
+        result = verify_extract(data, [Key(text) for text in known], given.mark)
     else:
         result, record = verify(data, given.mark)
         keys = [key.text for key in record.stations + [key for key, _, _ in record.people]]
