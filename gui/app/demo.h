@@ -4,7 +4,6 @@
 // else goes through the window as on any day.
 #pragma once
 
-#include <QObject>
 #include <memory>
 #include <optional>
 #include <string>
@@ -22,9 +21,7 @@ namespace walkdown::gui {
 // Everybody's in the demo; the names are invented.
 inline constexpr const char* kDemoPassphrase = "walk the demo";
 
-class Demo : public QObject {
-  Q_OBJECT
-
+class Demo {
  public:
   // `folder` empty: a new one for temporary files. Makes keys and files: some seconds of a thread
   // that may wait, or the start of the program.

@@ -5,6 +5,7 @@
 #include <CLI/CLI.hpp>
 #include <QApplication>
 #include <QLocale>
+#include <QThreadPool>
 #include <clocale>
 #include <cstdio>
 #include <optional>
@@ -34,30 +35,19 @@ int not_done(const Error& error) {
   return 2;
 }
 
-int show(std::unique_ptr<gui::Session> session, gui::Demo* demo) {
-  gui::Window window;
-  window.open(std::move(session), demo);
-  window.show();
-  return QApplication::exec();
-}
-
-int run_demo(const Arguments& arguments, const record::Clock& clock) {
-  auto demo = gui::Demo::make(arguments.folder);
-  if (!demo) return not_done(demo.error());
-  auto desk = (*demo)->open(clock);
-  if (!desk) return not_done(desk.error());
-  fmt::print("The demo's files are in {}\n", (*demo)->files().folder);
-  return show(
-      std::make_unique<gui::Session>(std::move(desk).value(), gui::crew_of((*demo)->places())),
-      demo->get());
-}
-
-int run_record(const Arguments& arguments, const record::Clock& clock) {
+int run(const Arguments& arguments) {
+  const record::SystemClock clock;
   gui::Window window;
   window.start(clock);
-  if (!arguments.record.empty()) window.open_later(arguments.record, std::nullopt);
+  if (arguments.demo) {
+    window.open_demo_later(arguments.folder);
+  } else if (!arguments.record.empty()) {
+    window.open_later(arguments.record, std::nullopt);
+  }
   window.show();
-  return QApplication::exec();
+  const int status = QApplication::exec();
+  QThreadPool::globalInstance()->waitForDone();  // what is being opened looks at the clock
+  return status;
 }
 
 }  // namespace
@@ -92,7 +82,5 @@ int main(int argc, char** argv) {
         gui::write_report_pdf(arguments.report, QString::fromStdString(arguments.pdf));
     return made ? 0 : not_done(made.error());
   }
-  const record::SystemClock clock;
-  if (arguments.demo) return run_demo(arguments, clock);
-  return run_record(arguments, clock);
+  return run(arguments);
 }

@@ -2,10 +2,8 @@
 #include "gui/app/window.h"
 
 #include <QCloseEvent>
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QThreadPool>
 #include <QVBoxLayout>
 
 #include "gui/app/demo.h"
@@ -14,6 +12,7 @@
 #include "gui/look/words.h"
 #include "gui/new_show/new_show_dialog.h"
 #include "gui/parts/ask_file.h"
+#include "gui/parts/background.h"
 #include "gui/parts/pieces.h"
 
 namespace walkdown::gui {
@@ -56,6 +55,7 @@ void Window::open(std::unique_ptr<Session> session, Demo* demo) {
   body_ = nullptr;
   session_ = std::move(session);
   demo_ = demo;
+  strip_->setVisible(true);
   body_ = new QWidget;
   auto* row = new QHBoxLayout(body_);
   row->setContentsMargins(0, 0, 0, 0);
@@ -77,8 +77,9 @@ void Window::open(std::unique_ptr<Session> session, Demo* demo) {
   if (demo_ != nullptr) views_->tester().listen(QString::fromStdString(demo_->port()));
 }
 
-void Window::start(const record::Clock& clock) {
+void Window::start(const record::Clock& clock, Places places) {
   clock_ = &clock;
+  places_ = std::move(places);
   start_ = new StartPage;
   layout_->addWidget(start_, 1);
   body_ = start_;
@@ -97,34 +98,53 @@ void Window::ask_for_show() {
   auto* dialog = new NewShowDialog(this);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   dialog->resize(size() * 0.85);
-  connect(dialog, &QDialog::accepted, this, [this, dialog] {
-    const auto show = show_of(dialog->draft());
-    if (show) return open_later(dialog->record().toStdString(), *show);
-    if (start_) start_->say(q(show.error().sentence()));
-  });
+  connect(dialog, &QDialog::accepted, this,
+          [this, dialog] { open_later(dialog->record().toStdString(), dialog->draft()); });
   dialog->open();
 }
 
-void Window::open_later(const std::string& path, const std::optional<show::Show>& show) {
+void Window::open_later(const std::string& path, const std::optional<ShowDraft>& draft) {
   if (start_) start_->say(tr("Reading the record \u2026"));
-  const QPointer<Window> self(this);
-  QThreadPool::globalInstance()->start([self, path, show, clock = clock_] {
-    auto desk = std::make_shared<Result<desk::Desk>>(open_record(path, show, {}, *clock));
-    QMetaObject::invokeMethod(QCoreApplication::instance(),
-                              [self, desk, is_new = show.has_value()] {
-                                if (self) self->opened(*desk, is_new);
-                              });
-  });
+  in_background(
+      this,
+      [path, draft, places = places_, clock = clock_]() -> Result<desk::Desk> {
+        if (!draft) return open_record(path, std::nullopt, places, *clock);
+        const auto show = show_of(*draft);
+        return show ? open_record(path, *show, places, *clock) : show.error();
+      },
+      [this, is_new = draft.has_value()](Result<desk::Desk>& desk) { opened(desk, is_new); });
+}
+
+void Window::refused(const Error& error) {
+  if (start_) start_->say(q(error.sentence()));
 }
 
 void Window::opened(Result<desk::Desk>& desk, bool is_new) {
-  if (!desk) {
-    if (start_) start_->say(q(desk.error().sentence()));
-    return;
-  }
-  strip_->setVisible(true);
-  open(std::make_unique<Session>(std::move(desk).value(), crew_of({})), nullptr);
+  if (!desk) return refused(desk.error());
+  open(std::make_unique<Session>(std::move(desk).value(), crew_of(places_)), nullptr);
   if (is_new) go(views_->indexOf(&views_->crew()));
+}
+
+void Window::open_demo_later(const std::string& folder) {
+  if (start_) start_->say(tr("Making the demonstration \u2026"));
+  struct Made {
+    std::shared_ptr<Demo> demo;
+    Result<desk::Desk> desk;
+  };
+  in_background(
+      this,
+      [folder, clock = clock_]() -> Made {
+        auto demo = Demo::make(folder);
+        if (!demo) return {nullptr, demo.error()};
+        auto desk = (*demo)->open(*clock);
+        return {std::move(demo).value(), std::move(desk)};
+      },
+      [this](Made& made) {
+        if (!made.desk) return refused(made.desk.error());
+        own_demo_ = made.demo;
+        open(std::make_unique<Session>(std::move(made.desk).value(), crew_of(made.demo->places())),
+             made.demo.get());
+      });
 }
 
 void Window::add_navigation() {

@@ -15,6 +15,7 @@
 #include "gui/day/strip.h"
 #include "gui/live/session.h"
 #include "gui/look/look.h"
+#include "gui/new_show/show_draft.h"
 
 class QVBoxLayout;
 
@@ -32,10 +33,12 @@ class Window : public QWidget {
   // Takes what was open before out of the window. `demo` may be null; it outlives the window.
   void open(std::unique_ptr<Session> session, Demo* demo);
   // Nothing is open: a page to open a record or plan a new show. `clock` outlives the window.
-  void start(const record::Clock& clock);
-  // Opens in another thread, since a long record takes a while to verify; a new one where there is
-  // a show.
-  void open_later(const std::string& path, const std::optional<show::Show>& show);
+  void start(const record::Clock& clock, Places places = {});
+  // Opens in another thread, since a long record takes a while to verify; a new one of the draft's
+  // show where there is a draft. start() comes first, for this and for the demo.
+  void open_later(const std::string& path, const std::optional<ShowDraft>& draft);
+  // Makes the demo in another thread and opens it; `folder` as for Demo::make().
+  void open_demo_later(const std::string& folder);
   void dress(const Look& look);
   void go(int view);
 
@@ -43,6 +46,7 @@ class Window : public QWidget {
   [[nodiscard]] Views* views() { return views_; }
   [[nodiscard]] Session* session() { return session_.get(); }
   [[nodiscard]] Strip& strip() { return *strip_; }
+  [[nodiscard]] Demo* demo() { return demo_; }
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -56,12 +60,15 @@ class Window : public QWidget {
   void choose_look();
   void ask_for_record();
   void ask_for_show();
+  void refused(const Error& error);
   void opened(Result<desk::Desk>& desk, bool is_new);
 
   Look look_;
+  std::shared_ptr<Demo> own_demo_;  // goes last: the session listens to its tester
   std::unique_ptr<Session> session_;
   Demo* demo_ = nullptr;
   const record::Clock* clock_ = nullptr;
+  Places places_;
   QPointer<StartPage> start_;
   Strip* strip_;
   QLabel* said_;

@@ -54,9 +54,17 @@ EnrolDialog::EnrolDialog(Session& session, QWidget* parent)
   passphrase_->setAccessibleName(tr("Passphrase for a new key"));
   passphrase_->setEchoMode(QLineEdit::Password);
   set_tone(trouble_, "bad");
-  for (const auto& member : session.doer().crew().list()) name_->addItem(q(member.name));
-  name_->setCurrentText({});
+  add_names();
+  connect(&session.members(), &Members::changed, this, &EnrolDialog::add_names);
+  session.members().look();
   for (const auto& role : roles_of(session.checklist())) role_->addItem(q(role));
+}
+
+void EnrolDialog::add_names() {
+  const QString typed = name_->currentText();
+  name_->clear();
+  for (const auto& member : session_.members().list()) name_->addItem(q(member.name));
+  name_->setCurrentText(typed);
 }
 
 void EnrolDialog::enrol() {
@@ -76,6 +84,7 @@ void EnrolDialog::enrol() {
       [this](const desk::Entry& entry) {
         press_->setEnabled(true);
         if (!entry) return trouble_->setText(q(entry.error().sentence()));
+        session_.members().look();
         Q_EMIT session_.said(tr("Enrolled as entry %1.").arg(*entry), QStringLiteral("good"));
         accept();
       });

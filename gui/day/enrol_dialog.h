@@ -18,6 +18,7 @@ class EnrolDialog : public Dialog {
   EnrolDialog(Session& session, QWidget* parent);
 
  private:
+  void add_names();
   void enrol();
 
   Session& session_;

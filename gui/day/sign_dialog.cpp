@@ -47,6 +47,8 @@ SignDialog::SignDialog(Session& session, Ask ask, Deed deed, QWidget* parent)
   connect(passphrase_, &QLineEdit::returnPressed, this, &SignDialog::sign);
   set_tone(trouble_, "bad");
   add_people();
+  connect(&session_.members(), &Members::changed, this, &SignDialog::add_people);
+  session_.members().look();
   (ask_.reason.isEmpty() ? passphrase_ : reason_)->setFocus();
 }
 
@@ -56,8 +58,11 @@ bool SignDialog::may(const day::Enrolled& person) const {
 }
 
 void SignDialog::add_people() {
-  const auto members = session_.doer().crew().list();
   if (!session_.now()) return;
+  const QVariant chosen = who_->currentData();
+  who_->clear();
+  trouble_->clear();
+  const auto& members = session_.members().list();
   for (const day::Enrolled& person : session_.now()->state.people) {
     if (!may(person)) continue;
     const bool here = std::any_of(members.begin(), members.end(), [&](const desk::Member& member) {
@@ -67,6 +72,7 @@ void SignDialog::add_people() {
     who_->addItem(QStringLiteral("%1 (%2)").arg(q(person.name), q(person.role)),
                   QStringList{q(person.name), q(person.role)});
   }
+  if (const int again = who_->findData(chosen); again >= 0) who_->setCurrentIndex(again);
   sign_->setEnabled(who_->count() > 0);
   if (who_->count() == 0) {
     trouble_->setText(tr("Nobody who may sign this is enrolled with a key on this computer."));

@@ -6,7 +6,7 @@
 #include <map>
 #include <set>
 #include <string>
-#include <tuple>
+#include <utility>
 
 #include "gui/look/words.h"
 
@@ -18,14 +18,6 @@ struct Faults {
 };
 
 constexpr std::size_t kLastDone = 20;
-
-using Places = std::map<std::string, std::size_t>;  // position -> its turn
-
-Places places_of(const plan::Plan& plan) {
-  Places places;
-  for (const auto& pin : plan.pins) places.try_emplace(pin.position, places.size());
-  return places;
-}
 
 std::string place_of(const plan::Plan& plan, const std::vector<plan::PinId>& pins) {
   for (const plan::PinId pin : pins) {
@@ -53,14 +45,11 @@ std::vector<Fault> found(const plan::Plan& plan, const match::Outcome& outcome) 
     fault.finding = i;
     out.push_back(std::move(fault));
   }
-  const Places places = places_of(plan);
-  const auto turn = [&](const Fault& fault) {
-    const auto place = places.find(fault.position.toStdString());
-    return std::make_tuple(place == places.end() ? 0 : place->second + 1,
-                           fault.pins.empty() ? plan::PinId{} : fault.pins.front());
+  const auto first = [](const Fault& fault) {
+    return fault.pins.empty() ? plan::PinId{} : fault.pins.front();
   };
   std::stable_sort(out.begin(), out.end(),
-                   [&](const Fault& a, const Fault& b) { return turn(a) < turn(b); });
+                   [&](const Fault& a, const Fault& b) { return first(a) < first(b); });
   return out;
 }
 
@@ -118,6 +107,67 @@ std::vector<Fault> faults_of(const plan::Plan& plan, const match::Outcome& outco
   std::vector<Fault> out = found(plan, outcome);
   for (Fault& fault : rehooked(plan, outcome, rehooks)) out.push_back(std::move(fault));
   return out;
+}
+
+std::vector<std::string> positions_of(const std::vector<Fault>& faults) {
+  std::vector<std::string> out;
+  for (const Fault& fault : faults) {
+    const std::string name = fault.position.toStdString();
+    if (fault.step != Fault::Step::to_do || name.empty()) continue;
+    if (std::find(out.begin(), out.end(), name) == out.end()) out.push_back(name);
+  }
+  return out;
+}
+
+std::vector<plan::PinId> touched_by(const plan::Plan& plan, const match::Finding& finding) {
+  const bool modules = finding.kind == match::Kind::modules_exchanged;
+  const bool rails = finding.kind == match::Kind::shifted ||
+                     finding.kind == match::Kind::reversed ||
+                     finding.kind == match::Kind::rails_exchanged;
+  if (!modules && !rails) return finding.pins;
+  std::set<std::pair<std::uint16_t, std::uint16_t>> touched;  // module, rail
+  for (const plan::PinId pin : finding.pins) {
+    const auto found = plan.layout.rails.find(pin.module);
+    if (found == plan.layout.rails.end()) continue;
+    const auto count = static_cast<std::uint16_t>(found->second.size());
+    for (std::uint16_t rail = 1; rail <= count; ++rail) {
+      if (modules || rail == pin.rail) touched.emplace(pin.module, rail);
+    }
+  }
+  std::vector<plan::PinId> pins;
+  for (const auto& [module, rail] : touched) {
+    const std::uint16_t count = plan.layout.pins_on(module, rail);
+    for (std::uint16_t pin = 1; pin <= count; ++pin) pins.push_back({module, rail, pin});
+  }
+  return pins;
+}
+
+int find_again(const std::vector<Fault>& faults, const std::vector<plan::PinId>& pins) {
+  const auto same = std::find_if(faults.begin(), faults.end(),
+                                 [&](const Fault& fault) { return fault.pins == pins; });
+  if (same != faults.end()) return static_cast<int>(same - faults.begin());
+  const auto shares = std::find_if(faults.begin(), faults.end(), [&](const Fault& fault) {
+    return std::find_first_of(fault.pins.begin(), fault.pins.end(), pins.begin(), pins.end()) !=
+           fault.pins.end();
+  });
+  return shares == faults.end() ? -1 : static_cast<int>(shares - faults.begin());
+}
+
+void put_in_order(std::vector<Fault>& faults, const std::vector<std::string>& positions) {
+  std::map<QString, int> stops;
+  for (const std::string& name : positions) {
+    stops.emplace(q(name), static_cast<int>(stops.size()) + 1);
+  }
+  for (Fault& fault : faults) {
+    const auto found = stops.find(fault.position);
+    fault.stop = found == stops.end() ? 0 : found->second;
+  }
+  const auto turn = [&](const Fault& fault) {
+    const int nowhere = fault.pins.empty() ? 0 : static_cast<int>(stops.size()) + 1;
+    return std::make_pair(static_cast<int>(fault.step), fault.stop > 0 ? fault.stop : nowhere);
+  };
+  std::stable_sort(faults.begin(), faults.end(),
+                   [&](const Fault& a, const Fault& b) { return turn(a) < turn(b); });
 }
 
 }  // namespace walkdown::gui

@@ -8,6 +8,7 @@
 
 #include "gui/faults/walk_sheet.h"
 #include "gui/look/words.h"
+#include "gui/parts/flow_layout.h"
 
 namespace walkdown::gui {
 
@@ -19,7 +20,8 @@ FaultsView::FaultsView(Session& session, QWidget* parent)
       kind_(label({}, 1.8, true)),
       where_(label({}, 1.5)),
       say_(label({}, 1.7)),
-      sure_(quiet_label({})) {
+      sure_(quiet_label({})),
+      from_(new QComboBox) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   panes_ = new TwoPane(make_list(), make_page(), 40);
@@ -40,6 +42,8 @@ QWidget* FaultsView::make_list() {
   auto* layout = new QVBoxLayout(left);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(head_);
+  add_places();
+  layout->addWidget(from_row_);
   layout->addWidget(list_, 1);
   layout->addWidget(button(tr("Print the walk sheet \u2026"), [this] { print(); }));
   left->setFocusProxy(list_);
@@ -56,8 +60,9 @@ QWidget* FaultsView::make_page() {
       Q_EMIT pin_wanted(fault->pins.front());
     }
   });
+  next_ = button(tr("Next to do"), [this] { choose_next(); });
   for (QWidget* widget :
-       std::initializer_list<QWidget*>{kind_, where_, say_, sure_, press_, look_at_}) {
+       std::initializer_list<QWidget*>{kind_, where_, say_, sure_, press_, next_, look_at_}) {
     layout->addWidget(widget);
   }
   return scrolled(page);
@@ -76,8 +81,17 @@ void FaultsView::see(const Seen& seen) {
   if (shown_ == seen->outcome && shown_rehooks_ == rehooks.size()) return;
   shown_ = seen->outcome;
   shown_rehooks_ = rehooks.size();
-  const int row = std::max(list_->currentIndex().row(), 0);
-  auto faults = faults_of(session_.prepared().planned.plan, *shown_, rehooks);
+  refill();
+}
+
+// Whoever has a fault before their eyes keeps it there, wherever it comes to stand in the list; and
+// where it is gone, no other one slips under the finger.
+void FaultsView::refill() {
+  const Fault* before = chosen();
+  auto faults = faults_of(session_.prepared().planned.plan, *shown_, session_.ledger().rehooks());
+  walk(faults);
+  const int row = before == nullptr ? (first_look_ ? 0 : -1) : find_again(faults, before->pins);
+  first_look_ = first_look_ && faults.empty();
   const auto left = std::count_if(faults.begin(), faults.end(), [](const Fault& fault) {
     return fault.step != Fault::Step::done;
   });
@@ -85,8 +99,47 @@ void FaultsView::see(const Seen& seen) {
                      ? tr("Nothing is found. That is never more than what the tester can show.")
                      : tr("%n to do", nullptr, static_cast<int>(left)));
   model_.set(std::move(faults));
-  choose(std::min(row, model_.rowCount({}) - 1));
+  choose(row);
   show_fault();
+}
+
+void FaultsView::add_places() {
+  from_row_ = new QWidget;
+  auto* row = new FlowLayout(from_row_);
+  QLabel* name = quiet_label(tr("The walk begins"));
+  name->setWordWrap(false);
+  row->addWidget(name);
+  row->addWidget(from_);
+  from_->setAccessibleName(name->text());
+  from_->addItem(tr("where the crew was last"), QString());
+  const auto& site = session_.prepared().site;
+  if (site) {
+    for (const auto& position : site->positions) from_->addItem(q(position.name), q(position.name));
+  }
+  from_row_->setVisible(site.has_value());
+  connect(from_, &QComboBox::currentIndexChanged, this, [this] {
+    if (shown_) refill();
+  });
+}
+
+void FaultsView::walk(std::vector<Fault>& faults) {
+  const desk::Prepared& prepared = session_.prepared();
+  std::string from = from_->currentData().toString().toStdString();
+  if (from.empty()) from = last_place(prepared.planned.plan, session_.ledger().rehooks());
+  auto asked = std::make_pair(std::move(from), positions_of(faults));
+  if (asked != round_for_) {
+    round_ = round_of(prepared.site ? &*prepared.site : nullptr, asked.first, asked.second);
+    round_for_ = std::move(asked);
+  }
+  put_in_order(faults, round_.order);
+}
+
+void FaultsView::choose_next() {
+  const auto& faults = model_.faults();
+  const auto next = std::find_if(faults.begin(), faults.end(), [](const Fault& fault) {
+    return fault.step == Fault::Step::to_do;
+  });
+  if (next != faults.end()) choose(static_cast<int>(next - faults.begin()));
 }
 
 void FaultsView::show_fault() {
@@ -103,6 +156,7 @@ void FaultsView::show_fault() {
   sure_->setText(sure);
   press_->setVisible(to_do && !fault->pins.empty());
   look_at_->setVisible(any && !fault->pins.empty());
+  next_->setVisible(any && !to_do && !positions_of(model_.faults()).empty());
 }
 
 void FaultsView::rehook() {
@@ -110,15 +164,21 @@ void FaultsView::rehook() {
   if (fault == nullptr || fault->step != Fault::Step::to_do || !shown_) return;
   const match::Finding finding = shown_->findings.at(fault->finding);
   audit::Rehook rehook;
-  rehook.pins = finding.pins;
+  rehook.pins = touched_by(session_.prepared().planned.plan, finding);
   rehook.why = finding.say;
   session_.act([rehook](desk::Desk& desk) { return desk::rehook(desk, rehook); }, this,
                [this, finding] { Q_EMIT rehooked(finding); });
 }
 
+void FaultsView::fill_sheet(QTextDocument& sheet) const {
+  fill_walk_sheet(
+      sheet, model_.faults(),
+      {session_.now() ? session_.now()->mark : QString(), q(round_.from), round_.length_m});
+}
+
 void FaultsView::print() {
   QTextDocument sheet;
-  fill_walk_sheet(sheet, model_.faults(), session_.now() ? session_.now()->mark : QString());
+  fill_sheet(sheet);
   QPrinter printer(QPrinter::HighResolution);
   QPrintDialog dialog(&printer, this);
   if (dialog.exec() == QDialog::Accepted) sheet.print(&printer);

@@ -2,11 +2,16 @@
 // What is to be done in the field, in walking order, large enough for arm's length.
 #pragma once
 
+#include <QComboBox>
 #include <QListView>
+#include <QTextDocument>
 #include <memory>
+#include <string>
+#include <utility>
 
 #include "gui/faults/fault_delegate.h"
 #include "gui/faults/fault_model.h"
+#include "gui/faults/rounds.h"
 #include "gui/live/session.h"
 #include "gui/parts/pieces.h"
 #include "gui/parts/two_pane.h"
@@ -23,6 +28,8 @@ class FaultsView : public QWidget {
   void dress(const Look& look);
   [[nodiscard]] const FaultModel& model() const { return model_; }
   void choose(int row);
+  // Black on white, as it is printed.
+  void fill_sheet(QTextDocument& sheet) const;
 
  Q_SIGNALS:
   void pin_wanted(walkdown::plan::PinId pin);
@@ -32,6 +39,10 @@ class FaultsView : public QWidget {
  private:
   [[nodiscard]] QWidget* make_list();
   [[nodiscard]] QWidget* make_page();
+  void add_places();
+  void refill();
+  void walk(std::vector<Fault>& faults);
+  void choose_next();
   void show_fault();
   void rehook();
   void print();
@@ -48,9 +59,15 @@ class FaultsView : public QWidget {
   QLabel* sure_;
   QPushButton* press_;
   QPushButton* look_at_;
+  QPushButton* next_;
+  QComboBox* from_;
+  QWidget* from_row_ = nullptr;
   TwoPane* panes_;
   std::shared_ptr<const match::Outcome> shown_;
   std::size_t shown_rehooks_ = 0;
+  bool first_look_ = true;
+  Round round_;
+  std::pair<std::string, std::vector<std::string>> round_for_;  // asked anew only where it differs
 };
 
 }  // namespace walkdown::gui

@@ -4,6 +4,8 @@
 #include <QCoreApplication>
 #include <QDateTime>
 
+#include "gui/look/words.h"
+
 namespace walkdown::gui {
 namespace {
 
@@ -13,19 +15,27 @@ struct Sheet {
 
 }  // namespace
 
-void fill_walk_sheet(QTextDocument& sheet, const std::vector<Fault>& faults, const QString& mark) {
+void fill_walk_sheet(QTextDocument& sheet, const std::vector<Fault>& faults,
+                     const SheetHead& head) {
   QString html = QStringLiteral("<body style='color:black'><h1>%1</h1><p>%2</p>")
                      .arg(Sheet::tr("Walk sheet").toHtmlEscaped(),
                           Sheet::tr("Made %1, record %2. Clear the danger area before a reading.")
-                              .arg(QDateTime::currentDateTime().toString(Qt::ISODate), mark)
+                              .arg(QDateTime::currentDateTime().toString(Qt::ISODate), head.mark)
                               .toHtmlEscaped());
+  if (!head.from.isEmpty()) {
+    html += QStringLiteral("<p>%1</p>")
+                .arg(Sheet::tr("From %1, about %2 m in straight lines.")
+                         .arg(head.from, number_words(head.length_m, 0))
+                         .toHtmlEscaped());
+  }
   html += QStringLiteral("<table width='100%' cellpadding='5' border='1' cellspacing='0'>");
   for (const Fault& fault : faults) {
     if (fault.step == Fault::Step::done) continue;
     html += QStringLiteral(
-                "<tr><td width='8%'>&#9744;</td><td width='30%'><b>%1</b><br>%2</td>"
-                "<td>%3<br>%4</td></tr>")
-                .arg(fault.position.toHtmlEscaped(), fault.where.toHtmlEscaped(),
+                "<tr><td width='8%'>%1 &#9744;</td><td width='30%'><b>%2</b><br>%3</td>"
+                "<td>%4<br>%5</td></tr>")
+                .arg(fault.stop > 0 ? QString::number(fault.stop) : QString(),
+                     fault.position.toHtmlEscaped(), fault.where.toHtmlEscaped(),
                      fault.kind.toHtmlEscaped(), fault.say.toHtmlEscaped());
   }
   sheet.setHtml(html + QStringLiteral("</table></body>"));

@@ -10,7 +10,14 @@
 
 namespace walkdown::gui {
 
-// Black on white, whatever the light. `mark` is the record's at this moment.
-void fill_walk_sheet(QTextDocument& sheet, const std::vector<Fault>& faults, const QString& mark);
+// What stands above the list.
+struct SheetHead {
+  QString mark;  // the record's at this moment
+  QString from;  // where the walk begins; empty: not known
+  double length_m = 0;
+};
+
+// Black on white, whatever the light.
+void fill_walk_sheet(QTextDocument& sheet, const std::vector<Fault>& faults, const SheetHead& head);
 
 }  // namespace walkdown::gui

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "checklist/desk/tell.h"
+#include "gui/field/pin_current.h"
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/pieces.h"
@@ -14,6 +15,14 @@ namespace walkdown::gui {
 namespace {
 
 constexpr std::size_t kMostHistory = 40;
+constexpr qsizetype kMostAlike = 8;
+
+const match::PinVerdict* verdict_of(const match::Outcome& outcome, plan::PinId pin) {
+  const auto found = std::lower_bound(
+      outcome.pins.begin(), outcome.pins.end(), pin,
+      [](const match::PinVerdict& each, plan::PinId wanted) { return each.pin < wanted; });
+  return found == outcome.pins.end() || found->pin != pin ? nullptr : &*found;
+}
 
 }  // namespace
 
@@ -39,25 +48,43 @@ void PinPage::dress(const Look& look) { plot_->dress(look); }
 
 void PinPage::show_pin(plan::PinId pin) {
   pin_ = pin;
-  filled_outcome_ = nullptr;
+  filled_.clear();
   if (session_.now()) see(*session_.now());
 }
 
 void PinPage::see(const Snapshot& seen) {
-  const std::size_t rows = session_.ledger().rows().size();
-  if (!pin_ || (filled_outcome_ == seen.outcome.get() && filled_rows_ == rows)) return;
-  filled_outcome_ = seen.outcome.get();
-  filled_rows_ = rows;
+  if (!pin_) return;
+  QByteArray now = key(seen);
+  if (now == filled_) return;
+  filled_ = std::move(now);
   fill(seen);
+}
+
+// All that the page shows, short: thousands of readings of other pins leave it as it is.
+QByteArray PinPage::key(const Snapshot& seen) const {
+  const plan::Plan& plan = session_.prepared().planned.plan;
+  const plan::PlannedPin* pin = plan.find(*pin_);
+  QByteArray key =
+      QByteArray::number(session_.ledger().of(*pin_, pin == nullptr ? "" : pin->position).size());
+  if (const auto* verdict = verdict_of(*seen.outcome, *pin_)) {
+    key += ' ' + QByteArray::number(static_cast<int>(verdict->verdict));
+    key += ' ' + QByteArray::number(verdict->ohm.value_or(-1));
+  }
+  for (const match::Finding& finding : seen.outcome->findings) {
+    if (!std::binary_search(finding.pins.begin(), finding.pins.end(), *pin_)) continue;
+    key += QByteArray::fromStdString(finding.say);
+    key += QByteArray::number(match::stated_pct(finding.confidence));
+  }
+  if (const auto current = current_of(plan, *seen.outcome, *pin_)) {
+    key += QByteArray::fromStdString(current->say);
+  }
+  return key;
 }
 
 void PinPage::fill(const Snapshot& seen) {
   const audit::Planned& planned = session_.prepared().planned;
   const plan::PlannedPin* pin = planned.plan.find(*pin_);
-  const auto& pins = seen.outcome->pins;
-  const auto found =
-      std::find_if(pins.begin(), pins.end(), [&](const auto& each) { return each.pin == *pin_; });
-  const match::PinVerdict* verdict = found == pins.end() ? nullptr : &*found;
+  const match::PinVerdict* verdict = verdict_of(*seen.outcome, *pin_);
   clear_layout(top_);
   clear_layout(below_);
   fill_head(verdict);
@@ -68,6 +95,7 @@ void PinPage::fill(const Snapshot& seen) {
   }
   plot_->show_readings(band, events, planned.tester.model.zero_ohm);
   plot_->show();
+  fill_current(*seen.outcome);
   fill_findings(*seen.outcome);
   fill_buttons(verdict);
   fill_history(events);
@@ -133,22 +161,50 @@ void PinPage::fill_buttons(const match::PinVerdict* verdict) {
       session_.act([rehook](desk::Desk& desk) { return desk::rehook(desk, rehook); }, this);
     }));
   }
-  for (const auto& group : alike_) {
-    if (!std::binary_search(group.begin(), group.end(), pin)) continue;
-    below_->addWidget(
-        quiet_label(tr("%n pin(s) read alike: a swap among them cannot be seen by the tester.",
-                       nullptr, static_cast<int>(group.size()))));
-    buttons->addWidget(
-        button(tr("Show the pins that read alike"), [this, group] { Q_EMIT group_wanted(group); }));
-  }
+  fill_alike(buttons);
   below_->addWidget(row);
 }
 
+void PinPage::fill_alike(QLayout* buttons) {
+  for (const auto& group : alike_) {
+    if (!std::binary_search(group.begin(), group.end(), *pin_)) continue;
+    below_->addWidget(
+        quiet_label(tr("%n pin(s) read alike: a swap among them cannot be seen by the tester.",
+                       nullptr, static_cast<int>(group.size()))));
+    QStringList names;
+    for (const plan::PinId each : group) {
+      if (each == *pin_) continue;
+      if (names.size() == kMostAlike) {
+        names << QStringLiteral("\u2026");
+        break;
+      }
+      names << q(plan::text(each));
+    }
+    below_->addWidget(quiet_label(names.join(QStringLiteral(", "))));
+    buttons->addWidget(
+        button(tr("Show the pins that read alike"), [this, group] { Q_EMIT group_wanted(group); }));
+  }
+}
+
+// From the supply at its least, through this loop as it was measured. It says nothing about firing.
+void PinPage::fill_current(const match::Outcome& outcome) {
+  const auto current = current_of(session_.prepared().planned.plan, outcome, *pin_);
+  if (!current) return;
+  below_->addWidget(label(current->measured ? tr("Current, by the measured loop")
+                                            : tr("Current, by the planned loop at its worst"),
+                          1.1, true));
+  QLabel* said = label(q(current->say));
+  set_tone(said, current->word == match::FiringWord::ok        ? "good"
+                 : current->word == match::FiringWord::starved ? "bad"
+                                                               : "warn");
+  below_->addWidget(said);
+}
+
 QString PinPage::event_words(const PinEvent& event) const {
-  const Row& row = session_.ledger().rows()[event.row];
+  const record::EntryView row = session_.ledger().rows()[event.row];
   QString text = clock_words_s(row.at_ms) + QStringLiteral("  ");
   if (event.rehook) {
-    text += q(desk::tell(session_.checklist(), row.entry()));
+    text += q(desk::tell(session_.checklist(), record::entry_of(row)));
   } else {
     text += event.ohm ? tr("%1 ohm").arg(number_words(*event.ohm, 3)) : tr("above range");
     if (!event.counts) text += tr(" (before the re-hook)");

@@ -2,6 +2,7 @@
 // One pin: its plan, the expected band with all its readings, its history, its findings.
 #pragma once
 
+#include <QByteArray>
 #include <QVBoxLayout>
 #include <QWidget>
 #include <optional>
@@ -28,9 +29,12 @@ class PinPage : public QWidget {
   void group_wanted(const std::vector<walkdown::plan::PinId>& pins);
 
  private:
+  [[nodiscard]] QByteArray key(const Snapshot& seen) const;
   void fill(const Snapshot& seen);
   void fill_head(const match::PinVerdict* verdict);
+  void fill_current(const match::Outcome& outcome);
   void fill_findings(const match::Outcome& outcome);
+  void fill_alike(QLayout* buttons);
   void fill_history(const std::vector<PinEvent>& events);
   void fill_buttons(const match::PinVerdict* verdict);
   [[nodiscard]] QString event_words(const PinEvent& event) const;
@@ -42,8 +46,7 @@ class PinPage : public QWidget {
   QVBoxLayout* top_;
   QVBoxLayout* below_;
   BandPlot* plot_;
-  std::size_t filled_rows_ = 0;
-  const void* filled_outcome_ = nullptr;
+  QByteArray filled_;  // what is shown now: filled anew only when it changed
 };
 
 }  // namespace walkdown::gui

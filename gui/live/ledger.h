@@ -3,12 +3,16 @@
 #pragma once
 
 #include <QObject>
+#include <functional>
+#include <map>
 #include <optional>
+#include <string>
+#include <string_view>
 #include <unordered_map>
 #include <vector>
 
 #include "checklist/audit/drafts.h"
-#include "gui/live/row.h"
+#include "gui/live/row_store.h"
 #include "reader/plan/pin.h"
 
 namespace walkdown::gui {
@@ -33,11 +37,11 @@ class Ledger : public QObject {
  public:
   explicit Ledger(QObject* parent = nullptr) : QObject(parent) {}
 
-  void add(Rows rows);
-  [[nodiscard]] const Rows& rows() const { return rows_; }
+  void add(const Rows& rows);
+  [[nodiscard]] const RowStore& rows() const { return rows_; }
   [[nodiscard]] const std::vector<RehookRow>& rehooks() const { return rehooks_; }
-  // Rows of one kind, oldest first; empty where there is none.
-  [[nodiscard]] const std::vector<std::size_t>& of_kind(const std::string& kind) const;
+  // Rows of one kind, oldest first; empty where there is none, and of readings: of() has those.
+  [[nodiscard]] const std::vector<std::size_t>& of_kind(std::string_view kind) const;
   // Readings and re-hooks of the pin, oldest first. `position`: where the plan has it.
   [[nodiscard]] std::vector<PinEvent> of(plan::PinId pin, std::string_view position) const;
 
@@ -48,9 +52,9 @@ class Ledger : public QObject {
  private:
   void note(std::size_t index);
 
-  Rows rows_;
-  std::unordered_map<plan::PinId, std::vector<std::size_t>> readings_;
-  std::unordered_map<std::string, std::vector<std::size_t>> kinds_;
+  RowStore rows_;
+  std::unordered_map<plan::PinId, std::vector<std::uint32_t>> readings_;  // rows
+  std::map<std::string, std::vector<std::size_t>, std::less<>> kinds_;
   std::vector<RehookRow> rehooks_;
 };
 

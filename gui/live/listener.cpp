@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/live/listener.h"
 
+#include <atomic>
+#include <chrono>
+#include <mutex>
 #include <variant>
 
 #include "gui/look/words.h"
 #include "reader/match/test_current.h"
+#include "reader/tester/link.h"
 
 namespace walkdown::gui {
 namespace {
@@ -22,59 +26,103 @@ std::optional<tester::Walk> walk_for(const tester::LineParser& parser,
 
 }  // namespace
 
+// All of it belongs to the run's thread but what the lock guards and `stopped`.
+struct Listener::Run {
+  Listener* listener = nullptr;  // waits for its runs before it goes
+  std::atomic<bool> stopped{false};
+  std::mutex mutex;
+  tester::Link* link = nullptr;  // while it is open
+  std::vector<std::function<void(cli::Intake&)>> wishes;
+  std::optional<LinkWord> told;
+  std::optional<std::pair<std::size_t, bool>> told_walk;
+
+  void stop();
+  void listen(tester::Link& open, cli::Intake& intake);
+  bool step(const tester::Event& event, cli::Intake& intake);
+  void grant(cli::Intake& intake);
+  void tell(LinkWord word, const QString& say = {});
+  void tell_walk(const cli::Intake& intake);
+};
+
 Listener::Listener(desk::Desk& desk, QObject* parent) : QObject(parent), desk_(desk) {
   qRegisterMetaType<LinkWord>();
   qRegisterMetaType<WalkState>();
 }
 
-Listener::~Listener() { stop(); }
+Listener::~Listener() {
+  stop();
+  if (thread_.joinable()) thread_.join();
+}
 
 void Listener::stop() {
-  stop_ = true;
-  {
-    const std::lock_guard lock(mutex_);
-    if (link_ != nullptr) link_->stop();
-  }
-  if (thread_.joinable()) thread_.join();
-  told_.reset();
-  told_walk_.reset();
+  if (!run_) return;
+  run_->stop();
+  run_.reset();
+  // Behind whatever the run had to say still.
+  QMetaObject::invokeMethod(
+      this, [this] { Q_EMIT link_changed(LinkWord::none, {}); }, Qt::QueuedConnection);
 }
 
 void Listener::listen(const std::string& path) {
   stop();
-  stop_ = false;
-  thread_ = std::thread([this, path] { run(path); });
+  run_ = std::make_shared<Run>();
+  run_->listener = this;
+  thread_ = std::thread([this, path, run = run_, before = std::move(thread_)]() mutable {
+    if (before.joinable()) before.join();
+    work(*run, path);
+  });
 }
 
-void Listener::run(const std::string& path) {
+void Listener::work(Run& run, const std::string& path) {
   const audit::Planned& planned = desk_.prepared().planned;
   if (const Done may = match::may_read(planned.plan, planned.tester.model); !may) {
-    return tell(LinkWord::trouble, q(may.error().sentence()));
+    return run.tell(LinkWord::trouble, q(may.error().sentence()));
   }
   auto link = tester::Link::open(path, planned.tester.port);
-  if (!link) return tell(LinkWord::trouble, q(link.error().sentence()));
-  {
-    const std::lock_guard lock(mutex_);
-    link_ = &*link;
-  }
+  if (!link) return run.tell(LinkWord::trouble, q(link.error().sentence()));
   const tester::LineParser parser = desk_.parser();
   cli::Intake intake(parser, walk_for(parser, planned), desk_.writer());
-  tell(LinkWord::quiet, q(link->name()));
-  tell_walk(intake);
-  work(*link, intake);
-  const std::lock_guard lock(mutex_);
-  link_ = nullptr;
+  run.listen(*link, intake);
 }
 
-void Listener::work(tester::Link& link, cli::Intake& intake) {
-  while (!stop_) {
-    if (!step(link.next(kLook), intake)) return;
+void Listener::wish(const std::function<void(cli::Intake&)>& wish) {
+  if (!run_) return;
+  const std::lock_guard lock(run_->mutex);
+  run_->wishes.push_back(wish);
+}
+
+void Listener::walk_skip() {
+  wish([](cli::Intake& intake) { intake.skip(); });
+}
+void Listener::walk_back() {
+  wish([](cli::Intake& intake) { intake.back(); });
+}
+void Listener::walk_take_open() {
+  wish([](cli::Intake& intake) { intake.take_open(); });
+}
+
+void Listener::Run::stop() {
+  const std::lock_guard lock(mutex);
+  stopped = true;
+  if (link != nullptr) link->stop();
+}
+
+void Listener::Run::listen(tester::Link& open, cli::Intake& intake) {
+  {
+    const std::lock_guard lock(mutex);
+    link = &open;
+  }
+  tell(LinkWord::quiet, q(open.name()));
+  tell_walk(intake);
+  while (!stopped && step(open.next(kLook), intake)) {
     grant(intake);
     tell_walk(intake);
   }
+  const std::lock_guard lock(mutex);
+  link = nullptr;
 }
 
-bool Listener::step(const tester::Event& event, cli::Intake& intake) {
+bool Listener::Run::step(const tester::Event& event, cli::Intake& intake) {
   namespace what = tester::event;
   Done took = done();
   if (const auto* bytes = std::get_if<what::Bytes>(&event)) {
@@ -94,41 +142,34 @@ bool Listener::step(const tester::Event& event, cli::Intake& intake) {
   return took.ok() && !std::holds_alternative<what::Stopped>(event);
 }
 
-void Listener::grant(cli::Intake& intake) {
-  std::deque<Wish> wishes;
+void Listener::Run::grant(cli::Intake& intake) {
+  std::vector<std::function<void(cli::Intake&)>> granted;
   {
-    const std::lock_guard lock(mutex_);
-    wishes.swap(wishes_);
+    const std::lock_guard lock(mutex);
+    granted.swap(wishes);
   }
-  for (const Wish wish : wishes) {
-    if (wish == Wish::skip) intake.skip();
-    if (wish == Wish::back) intake.back();
-    if (wish == Wish::open) intake.take_open();
-  }
+  for (const auto& each : granted) each(intake);
 }
 
-void Listener::tell_walk(const cli::Intake& intake) {
+void Listener::Run::tell_walk(const cli::Intake& intake) {
   const auto& walk = intake.walk();
   if (!walk) return;
   const auto now = std::make_pair(walk->done(), walk->waits_for_lift());
-  if (told_walk_ == now) return;
-  told_walk_ = now;
-  Q_EMIT walk_changed({true, walk->current(), walk->done(), walk->of(), walk->waits_for_lift()});
+  if (told_walk == now) return;
+  told_walk = now;
+  const std::lock_guard lock(mutex);
+  if (stopped) return;
+  Q_EMIT listener->walk_changed(
+      {true, walk->current(), walk->done(), walk->of(), walk->waits_for_lift()});
 }
 
-void Listener::tell(LinkWord word, const QString& say) {
-  if (told_ == word && say.isEmpty()) return;
-  told_ = word;
-  Q_EMIT link_changed(word, say);
+// One that was stopped says nothing more: the next may be telling already.
+void Listener::Run::tell(LinkWord word, const QString& say) {
+  if (told == word && say.isEmpty()) return;
+  told = word;
+  const std::lock_guard lock(mutex);
+  if (stopped) return;
+  Q_EMIT listener->link_changed(word, say);
 }
-
-void Listener::wish(Wish wish) {
-  const std::lock_guard lock(mutex_);
-  wishes_.push_back(wish);
-}
-
-void Listener::walk_skip() { wish(Wish::skip); }
-void Listener::walk_back() { wish(Wish::back); }
-void Listener::walk_take_open() { wish(Wish::open); }
 
 }  // namespace walkdown::gui

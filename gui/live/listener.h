@@ -5,11 +5,8 @@
 
 #include <QObject>
 #include <QString>
-#include <atomic>
-#include <deque>
 #include <functional>
 #include <memory>
-#include <mutex>
 #include <optional>
 #include <string>
 #include <thread>
@@ -18,7 +15,6 @@
 #include "checklist/cli/intake.h"
 #include "checklist/desk/desk.h"
 #include "reader/plan/pin.h"
-#include "reader/tester/link.h"
 
 namespace walkdown::gui {
 
@@ -42,7 +38,8 @@ class Listener : public QObject {
   ~Listener() override;
 
   // Opens the port in the thread; how it went comes by link_changed. The tester's lines are those
-  // of the record's profile. Ends what was listened to before.
+  // of the record's profile. Ends what was listened to before. Neither of these waits: a port that
+  // is slow to open or to close keeps its own thread alone.
   void listen(const std::string& path);
   void stop();
 
@@ -56,23 +53,14 @@ class Listener : public QObject {
   void walk_changed(const walkdown::gui::WalkState& state);
 
  private:
-  enum class Wish : std::uint8_t { skip, back, open };
-  void run(const std::string& path);
-  void work(tester::Link& link, cli::Intake& intake);
-  bool step(const tester::Event& event, cli::Intake& intake);
-  void grant(cli::Intake& intake);
-  void tell_walk(const cli::Intake& intake);
-  void tell(LinkWord word, const QString& say = {});
-  void wish(Wish wish);
+  // One port that is, or was, listened to.
+  struct Run;
+  void work(Run& run, const std::string& path);
+  void wish(const std::function<void(cli::Intake&)>& wish);
 
   desk::Desk& desk_;
-  std::thread thread_;
-  std::mutex mutex_;
-  tester::Link* link_ = nullptr;  // while it runs
-  std::deque<Wish> wishes_;
-  std::atomic<bool> stop_{false};
-  std::optional<LinkWord> told_;
-  std::optional<std::pair<std::size_t, bool>> told_walk_;
+  std::shared_ptr<Run> run_;
+  std::thread thread_;  // of run_; joins the one before it
 };
 
 }  // namespace walkdown::gui

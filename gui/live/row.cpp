@@ -7,6 +7,4 @@ Row row_of(const record::EntryView& view) {
   return {view.n, view.at_ms, view.up_ms, std::string(view.kind), std::string(view.body)};
 }
 
-record::Entry Row::entry() const { return record::entry_of({n, at_ms, up_ms, kind, body}); }
-
 }  // namespace walkdown::gui

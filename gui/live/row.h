@@ -7,7 +7,6 @@
 #include <string>
 #include <vector>
 
-#include "checklist/record/entry.h"
 #include "checklist/record/line.h"
 
 namespace walkdown::gui {
@@ -18,8 +17,6 @@ struct Row {
   std::int64_t up_ms = 0;
   std::string kind;
   std::string body;  // canonical JSON
-
-  [[nodiscard]] record::Entry entry() const;
 };
 using Rows = std::vector<Row>;
 

@@ -7,7 +7,7 @@
 namespace walkdown::gui {
 
 Session::Session(desk::Desk desk, desk::Crew crew, QObject* parent)
-    : QObject(parent), desk_(std::move(desk)) {
+    : QObject(parent), desk_(std::move(desk)), members_(crew) {
   qRegisterMetaType<Rows>();
   qRegisterMetaType<Seen>();
   doer_ = std::make_unique<Doer>(desk_, std::move(crew));
@@ -41,6 +41,9 @@ void Session::act(Doer::Act act, QObject* owner, const std::function<void()>& af
   });
 }
 
-void Session::begin() { watching_.start(); }
+void Session::begin() {
+  members_.look();
+  watching_.start();
+}
 
 }  // namespace walkdown::gui

@@ -12,6 +12,7 @@
 #include "gui/live/doer.h"
 #include "gui/live/ledger.h"
 #include "gui/live/listener.h"
+#include "gui/live/members.h"
 #include "gui/live/snapshot.h"
 
 namespace walkdown::gui {
@@ -32,6 +33,7 @@ class Session : public QObject {
   [[nodiscard]] Ledger& ledger() { return ledger_; }
   [[nodiscard]] Doer& doer() { return *doer_; }
   [[nodiscard]] Listener& listener() { return *listener_; }
+  [[nodiscard]] Members& members() { return members_; }
   [[nodiscard]] desk::Desk& desk() { return desk_; }
   // Anyone, unsigned; says how it went.
   void act(Doer::Act act, QObject* owner, const std::function<void()>& after = {});
@@ -47,6 +49,7 @@ class Session : public QObject {
  private:
   desk::Desk desk_;
   Ledger ledger_;
+  Members members_;
   std::unique_ptr<Doer> doer_;
   std::unique_ptr<Listener> listener_;
   QThread watching_;

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/new_show/new_show_dialog.h"
 
-#include <QCoreApplication>
 #include <QHBoxLayout>
-#include <QPointer>
-#include <QThreadPool>
 #include <QVBoxLayout>
 
 #include "gui/look/words.h"
 #include "gui/parts/ask_file.h"
+#include "gui/parts/background.h"
 #include "gui/parts/pieces.h"
 
 namespace walkdown::gui {
@@ -140,13 +138,11 @@ void NewShowDialog::go(int step) {
 void NewShowDialog::look() {
   good_ = false;
   const int turn = ++looks_;
-  const QPointer<NewShowDialog> self(this);
-  QThreadPool::globalInstance()->start([self, turn, draft = draft()] {
-    const Looked looked = look_at(draft);
-    QMetaObject::invokeMethod(QCoreApplication::instance(), [self, turn, looked] {
-      if (self && self->looks_ == turn) self->told(looked);
-    });
-  });
+  in_background(
+      this, [draft = draft()] { return look_at(draft); },
+      [this, turn](const Looked& looked) {
+        if (looks_ == turn) told(looked);
+      });
 }
 
 void NewShowDialog::told(const Looked& looked) {

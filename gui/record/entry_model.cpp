@@ -10,7 +10,7 @@
 namespace walkdown::gui {
 namespace {
 
-bool of_the_tester(const std::string& kind) {
+bool of_the_tester(std::string_view kind) {
   return kind == audit::kReading || kind == audit::kRejected || kind == audit::kProbed ||
          kind == audit::kGap;
 }
@@ -20,7 +20,7 @@ bool of_the_tester(const std::string& kind) {
 EntryModel::EntryModel(const Ledger& ledger, const day::Checklist& list, QObject* parent)
     : QAbstractTableModel(parent), ledger_(ledger), list_(list) {}
 
-bool EntryModel::passes(const Row& row) const {
+bool EntryModel::passes(const record::EntryView& row) const {
   if (!filter_.readings && of_the_tester(row.kind)) return false;
   return filter_.text.empty() || row.kind.find(filter_.text) != std::string::npos ||
          row.body.find(filter_.text) != std::string::npos;
@@ -49,7 +49,7 @@ void EntryModel::grow() {
   endInsertRows();
 }
 
-const Row& EntryModel::row_at(int row) const {
+record::EntryView EntryModel::row_at(int row) const {
   return ledger_.rows()[shown_.at(static_cast<std::size_t>(row))];
 }
 
@@ -61,7 +61,7 @@ int EntryModel::columnCount(const QModelIndex& parent) const { return parent.isV
 
 QVariant EntryModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || role != Qt::DisplayRole) return {};
-  const Row& row = row_at(index.row());
+  const record::EntryView row = row_at(index.row());
   switch (index.column()) {
     case 0:
       return QVariant::fromValue(static_cast<qulonglong>(row.n));
@@ -70,7 +70,7 @@ QVariant EntryModel::data(const QModelIndex& index, int role) const {
     case 2:
       return q(row.kind);
     default:
-      return q(desk::tell(list_, row.entry()));
+      return q(desk::tell(list_, record::entry_of(row)));
   }
 }
 

@@ -24,7 +24,7 @@ class EntryModel : public QAbstractTableModel {
 
   void set_filter(EntryFilter filter);
   void grow();  // entries were added to the ledger
-  [[nodiscard]] const Row& row_at(int row) const;
+  [[nodiscard]] record::EntryView row_at(int row) const;
 
   [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
   [[nodiscard]] int columnCount(const QModelIndex& parent) const override;
@@ -33,7 +33,7 @@ class EntryModel : public QAbstractTableModel {
                                     int role) const override;
 
  private:
-  [[nodiscard]] bool passes(const Row& row) const;
+  [[nodiscard]] bool passes(const record::EntryView& row) const;
 
   const Ledger& ledger_;
   const day::Checklist& list_;

@@ -1,18 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/record/record_view.h"
 
-#include <QCoreApplication>
 #include <QHeaderView>
-#include <QPointer>
-#include <QThreadPool>
 #include <QVBoxLayout>
-#include <memory>
 
 #include "checklist/desk/copy.h"
 #include "gui/look/words.h"
+#include "gui/parts/background.h"
 #include "gui/parts/flow_layout.h"
 
 namespace walkdown::gui {
+namespace {
+
+constexpr qsizetype kMostText = 20'000;
+
+}  // namespace
 
 RecordView::RecordView(Session& session, QWidget* parent)
     : QWidget(parent),
@@ -91,10 +93,12 @@ void RecordView::filter() {
 void RecordView::show_entry() {
   const QModelIndex index = table_->currentIndex();
   if (!index.isValid()) return;
-  const record::Entry entry = model_.row_at(index.row()).entry();
+  const record::Entry entry = record::entry_of(model_.row_at(index.row()));
   QString text = q(entry.body.dump(2));
   // A sign-off is text for people: its lines are shown as lines.
   text.replace(QStringLiteral("\\n"), QStringLiteral("\n    "));
+  // The opening has the whole show in it, which may be megabytes.
+  if (text.size() > kMostText) text = text.left(kMostText) + QStringLiteral("\n\u2026");
   entry_->setPlainText(
       QStringLiteral("%1  %2  %3\n").arg(entry.n).arg(clock_words_s(entry.at_ms), q(entry.kind)) +
       text);
@@ -109,16 +113,13 @@ void RecordView::see(const Seen& seen) {
 void RecordView::verify() {
   verify_->setEnabled(false);
   verified_->setText(tr("Reading the whole record \u2026"));
-  const QPointer<RecordView> self(this);
-  const std::string path = session_.path();
-  QThreadPool::globalInstance()->start([self, path] {
-    const auto copy = desk::Copy::open(path);
-    auto report = std::make_shared<Result<record::Report>>(
-        copy ? Result<record::Report>(copy->report()) : Result<record::Report>(copy.error()));
-    QMetaObject::invokeMethod(QCoreApplication::instance(), [self, report] {
-      if (self) self->told(*report);
-    });
-  });
+  in_background(
+      this,
+      [path = session_.path()] {
+        const auto copy = desk::Copy::open(path);
+        return copy ? Result<record::Report>(copy->report()) : Result<record::Report>(copy.error());
+      },
+      [this](const Result<record::Report>& report) { told(report); });
 }
 
 void RecordView::told(const Result<record::Report>& report) {

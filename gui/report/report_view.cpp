@@ -1,19 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/report/report_view.h"
 
-#include <QCoreApplication>
-#include <QPointer>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QSaveFile>
-#include <QThreadPool>
 #include <QVBoxLayout>
 
 #include "checklist/report/build.h"
 #include "checklist/report/html.h"
 #include "gui/look/words.h"
 #include "gui/parts/ask_file.h"
+#include "gui/parts/background.h"
 #include "gui/parts/flow_layout.h"
+#include "gui/parts/save.h"
 #include "gui/report/printable.h"
 
 namespace walkdown::gui {
@@ -43,15 +41,14 @@ ReportView::ReportView(Session& session, QWidget* parent)
 void ReportView::make() {
   make_->setEnabled(false);
   said_->setText(tr("Reading the whole record \u2026"));
-  const QPointer<ReportView> self(this);
-  QThreadPool::globalInstance()->start([self, path = session_.path()] {
-    const auto model = report::build(path);
-    auto html = std::make_shared<Result<std::string>>(
-        model ? Result<std::string>(report::html(*model)) : Result<std::string>(model.error()));
-    QMetaObject::invokeMethod(QCoreApplication::instance(), [self, html] {
-      if (self) self->told(*html);
-    });
-  });
+  in_background(
+      this,
+      [path = session_.path()] {
+        const auto model = report::build(path);
+        return model ? Result<std::string>(report::html(*model))
+                     : Result<std::string>(model.error());
+      },
+      [this](const Result<std::string>& html) { told(html); });
 }
 
 void ReportView::told(const Result<std::string>& html) {
@@ -77,18 +74,22 @@ void ReportView::dress(const Look& look) {
 void ReportView::save_pdf() {
   const QString path = ask_to_save(this, tr("Save as PDF"), QStringLiteral("report.pdf"));
   if (path.isEmpty()) return;
-  const Done kept = write_pdf(html_, path);
-  said_->setText(kept ? tr("Saved: %1").arg(path) : q(kept.error().sentence()));
+  in_background(
+      this, [html = html_, path] { return write_pdf(html, path); },
+      [this, path](const Done& kept) { saved(path, kept); });
 }
 
 void ReportView::save_html() {
   const QString path = ask_to_save(this, tr("Save as HTML"), QStringLiteral("report.html"));
   if (path.isEmpty()) return;
-  QSaveFile file(path);
-  const QByteArray bytes = QByteArray::fromStdString(html_);
-  const bool kept =
-      file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
-  said_->setText(kept ? tr("Saved: %1").arg(path) : file.errorString());
+  in_background(
+      this, [bytes = QByteArray::fromStdString(html_), path] { return save_file(path, bytes); },
+      [this, path](const Done& kept) { saved(path, kept); });
+}
+
+void ReportView::saved(const QString& path, const Done& kept) {
+  set_tone(said_, kept ? "" : "bad");
+  said_->setText(kept ? tr("Saved: %1").arg(path) : q(kept.error().sentence()));
 }
 
 void ReportView::print() {

@@ -26,6 +26,7 @@ class ReportView : public QWidget {
   void told(const Result<std::string>& html);
   void save_pdf();
   void save_html();
+  void saved(const QString& path, const Done& kept);
   void print();
 
   Session& session_;

@@ -2,13 +2,14 @@
 #include "gui/tester/learn_dialog.h"
 
 #include <QApplication>
-#include <QSaveFile>
 #include <QVBoxLayout>
 
 #include "gui/look/words.h"
 #include "gui/parts/ask_file.h"
+#include "gui/parts/background.h"
 #include "gui/parts/pieces.h"
 #include "gui/parts/plain_edit.h"
+#include "gui/parts/save.h"
 
 namespace walkdown::gui {
 
@@ -82,12 +83,13 @@ void LearnDialog::try_it() {
 void LearnDialog::save() {
   const QString path = ask_to_save(this, tr("Save as a profile"), QStringLiteral("tester.toml"));
   if (path.isEmpty()) return;
-  QSaveFile file(path);
   const QByteArray text = QByteArray::fromStdString(profile_text(profile_, pattern_));
-  const bool kept =
-      file.open(QIODevice::WriteOnly) && file.write(text) == text.size() && file.commit();
-  if (kept) return accept();
-  pattern_label_->setText(tr("The file cannot be written: %1").arg(file.errorString()));
+  in_background(
+      this, [path, text] { return save_file(path, text); },
+      [this](const Done& kept) {
+        if (kept) return accept();
+        pattern_label_->setText(q(kept.error().sentence()));
+      });
 }
 
 }  // namespace walkdown::gui

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/tester/tester_view.h"
 
+#include <QSettings>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "gui/day/strip_words.h"
 #include "gui/look/words.h"
+#include "gui/parts/background.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/pieces.h"
 #include "gui/tester/learn_dialog.h"
@@ -15,15 +17,16 @@
 namespace walkdown::gui {
 namespace {
 
+constexpr const char* kPort = "tester/port";
 constexpr int kMostLines = 500;
 constexpr std::size_t kMostSamples = 12;
 
-bool of_a_line(const Row& row) {
+bool of_a_line(const record::EntryView& row) {
   return row.kind == audit::kReading || row.kind == audit::kRejected || row.kind == audit::kProbed;
 }
 
-QString raw_of(const Row& row) {
-  return q(row.entry().body.value("raw", std::string("(no plain text)")));
+QString raw_of(const record::EntryView& row) {
+  return q(record::entry_of(row).body.value("raw", std::string("(no plain text)")));
 }
 
 }  // namespace
@@ -71,7 +74,7 @@ void TesterView::add_ports(QVBoxLayout* layout) {
   buttons->addWidget(button(tr("Listen"), [this] { listen(port_->currentText()); }));
   buttons->addWidget(button(tr("Stop"), [this] {
     session_.listener().stop();
-    see_link(LinkWord::none, {});
+    walk_->see({});
   }));
   buttons->addWidget(button(tr("Look for ports"), [this] { list_ports(); }));
   buttons->addWidget(button(tr("Learn a format \u2026"), [this] { learn(); }));
@@ -79,17 +82,27 @@ void TesterView::add_ports(QVBoxLayout* layout) {
 }
 
 void TesterView::list_ports() {
-  const QString chosen = port_->currentText();
-  port_->clear();
-  for (const tester::PortName& port : tester::list_ports()) {
-    port_->addItem(q(port.by_id.empty() ? port.path : port.by_id));
-  }
-  port_->setCurrentText(chosen.isEmpty() && port_->count() > 0 ? port_->itemText(0) : chosen);
+  in_background(
+      this, [] { return tester::list_ports(); },
+      [this](const std::vector<tester::PortName>& ports) {
+        const QString chosen = port_->currentText();
+        port_->clear();
+        for (const tester::PortName& port : ports) {
+          port_->addItem(q(port.by_id.empty() ? port.path : port.by_id));
+        }
+        // The one of the last time, where it is here; none is opened by itself.
+        const QString last = QSettings().value(QLatin1String(kPort)).toString();
+        const int again = std::max(port_->findText(last), 0);
+        port_->setCurrentText(chosen.isEmpty() && port_->count() > 0 ? port_->itemText(again)
+                                                                     : chosen);
+      });
 }
 
 void TesterView::listen(const QString& path) {
   port_->setCurrentText(path);
-  if (!path.trimmed().isEmpty()) session_.listener().listen(path.trimmed().toStdString());
+  if (path.trimmed().isEmpty()) return;
+  session_.listener().listen(path.trimmed().toStdString());
+  QSettings().setValue(QLatin1String(kPort), path.trimmed());
 }
 
 void TesterView::see_link(LinkWord word, const QString& say) {
@@ -98,8 +111,8 @@ void TesterView::see_link(LinkWord word, const QString& say) {
   set_tone(link_, said.tone);
 }
 
-QString TesterView::line_words(const Row& row) const {
-  const auto body = row.entry().body;
+QString TesterView::line_words(const record::EntryView& row) const {
+  const auto body = record::entry_of(row).body;
   QString became;
   if (row.kind == audit::kReading) {
     became = q(body.value("pin", std::string()));
@@ -115,7 +128,9 @@ QString TesterView::line_words(const Row& row) const {
   return QStringLiteral("%1  %2  \u2192  %3").arg(clock_words_s(row.at_ms), raw_of(row), became);
 }
 
+// Only while it is looked at: four thousand lines a second are more than the eye takes in anyway.
 void TesterView::see_lines() {
+  if (!isVisible()) return;
   const auto& rows = session_.ledger().rows();
   const std::size_t from =
       rows.size() > kMostLines ? std::max(seen_, rows.size() - kMostLines) : seen_;
@@ -125,6 +140,11 @@ void TesterView::see_lines() {
   }
   seen_ = rows.size();
   if (!fresh.isEmpty()) lines_->appendPlainText(fresh.join(QChar('\n')));
+}
+
+void TesterView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  see_lines();
 }
 
 void TesterView::learn() {

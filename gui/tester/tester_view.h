@@ -24,12 +24,15 @@ class TesterView : public QWidget {
   [[nodiscard]] WalkPanel& walk() { return *walk_; }
   void learn();
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+
  private:
   void add_ports(QVBoxLayout* layout);
   void list_ports();
   void see_link(LinkWord word, const QString& say);
   void see_lines();
-  [[nodiscard]] QString line_words(const Row& row) const;
+  [[nodiscard]] QString line_words(const record::EntryView& row) const;
 
   Session& session_;
   QComboBox* port_;

@@ -188,6 +188,18 @@
  <context>
   <name>FaultsView</name>
   <message>
+   <source>where the crew was last</source>
+   <translation>wo die Crew zuletzt war</translation>
+  </message>
+  <message>
+   <source>The walk begins</source>
+   <translation>Der Rundgang beginnt</translation>
+  </message>
+  <message>
+   <source>Next to do</source>
+   <translation>Nächster Fehler</translation>
+  </message>
+  <message>
    <source>Faults in walking order</source>
    <translation>Fehler in Gehreihenfolge</translation>
   </message>
@@ -792,6 +804,14 @@
  <context>
   <name>PinPage</name>
   <message>
+   <source>Current, by the planned loop at its worst</source>
+   <translation>Strom, nach der geplanten Schleife im schlechtesten Fall</translation>
+  </message>
+  <message>
+   <source>Current, by the measured loop</source>
+   <translation>Strom, nach der gemessenen Schleife</translation>
+  </message>
+  <message>
    <source>Choose a pin: by pointer, or with the arrow keys. N goes to the next that does not fit.</source>
    <translation>Stift wählen: mit dem Zeiger oder den Pfeiltasten. N geht zum nächsten, der nicht passt.</translation>
   </message>
@@ -1102,6 +1122,10 @@
  </context>
  <context>
   <name>Sheet</name>
+  <message>
+   <source>From %1, about %2 m in straight lines.</source>
+   <translation>Ab %1, etwa %2 m in geraden Linien.</translation>
+  </message>
   <message>
    <source>Walk sheet</source>
    <translation>Gehblatt</translation>
@@ -1584,6 +1608,10 @@
  </context>
  <context>
   <name>Window</name>
+  <message>
+   <source>Making the demonstration …</source>
+   <translation>Die Vorführung wird vorbereitet …</translation>
+  </message>
   <message>
    <source>%1 – walkdown</source>
    <translation>%1 – walkdown</translation>

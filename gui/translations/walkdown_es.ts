@@ -188,6 +188,18 @@
  <context>
   <name>FaultsView</name>
   <message>
+   <source>where the crew was last</source>
+   <translation>donde el equipo estuvo por última vez</translation>
+  </message>
+  <message>
+   <source>The walk begins</source>
+   <translation>El recorrido empieza</translation>
+  </message>
+  <message>
+   <source>Next to do</source>
+   <translation>Siguiente por hacer</translation>
+  </message>
+  <message>
    <source>Faults in walking order</source>
    <translation>Fallos en orden de recorrido</translation>
   </message>
@@ -792,6 +804,14 @@
  <context>
   <name>PinPage</name>
   <message>
+   <source>Current, by the planned loop at its worst</source>
+   <translation>Corriente, según el lazo planeado en el peor caso</translation>
+  </message>
+  <message>
+   <source>Current, by the measured loop</source>
+   <translation>Corriente, según el lazo medido</translation>
+  </message>
+  <message>
    <source>Choose a pin: by pointer, or with the arrow keys. N goes to the next that does not fit.</source>
    <translation>Elegir un pin: con el puntero o con las flechas. N va al siguiente que no encaja.</translation>
   </message>
@@ -1102,6 +1122,10 @@
  </context>
  <context>
   <name>Sheet</name>
+  <message>
+   <source>From %1, about %2 m in straight lines.</source>
+   <translation>Desde %1, unos %2 m en línea recta.</translation>
+  </message>
   <message>
    <source>Walk sheet</source>
    <translation>Hoja de recorrido</translation>
@@ -1584,6 +1608,10 @@
  </context>
  <context>
   <name>Window</name>
+  <message>
+   <source>Making the demonstration …</source>
+   <translation>Se prepara la demostración …</translation>
+  </message>
   <message>
    <source>%1 – walkdown</source>
    <translation>%1 – walkdown</translation>

@@ -188,6 +188,18 @@
  <context>
   <name>FaultsView</name>
   <message>
+   <source>where the crew was last</source>
+   <translation>là où l’équipe était en dernier</translation>
+  </message>
+  <message>
+   <source>The walk begins</source>
+   <translation>La tournée commence</translation>
+  </message>
+  <message>
+   <source>Next to do</source>
+   <translation>À faire ensuite</translation>
+  </message>
+  <message>
    <source>Faults in walking order</source>
    <translation>Défauts dans l'ordre de marche</translation>
   </message>
@@ -792,6 +804,14 @@
  <context>
   <name>PinPage</name>
   <message>
+   <source>Current, by the planned loop at its worst</source>
+   <translation>Courant, d’après la boucle prévue au pire</translation>
+  </message>
+  <message>
+   <source>Current, by the measured loop</source>
+   <translation>Courant, d’après la boucle mesurée</translation>
+  </message>
+  <message>
    <source>Choose a pin: by pointer, or with the arrow keys. N goes to the next that does not fit.</source>
    <translation>Choisir une broche : au pointeur ou avec les flèches. N va à la prochaine qui n'est pas conforme.</translation>
   </message>
@@ -1102,6 +1122,10 @@
  </context>
  <context>
   <name>Sheet</name>
+  <message>
+   <source>From %1, about %2 m in straight lines.</source>
+   <translation>Depuis %1, environ %2 m en ligne droite.</translation>
+  </message>
   <message>
    <source>Walk sheet</source>
    <translation>Feuille de marche</translation>
@@ -1584,6 +1608,10 @@
  </context>
  <context>
   <name>Window</name>
+  <message>
+   <source>Making the demonstration …</source>
+   <translation>Préparation de la démonstration …</translation>
+  </message>
   <message>
    <source>%1 – walkdown</source>
    <translation>%1 – walkdown</translation>

@@ -66,15 +66,8 @@ void WeatherView::hear() {
 }
 
 void WeatherView::see(const Seen& seen) {
-  std::vector<WindPoint> points;
-  for (const std::size_t row : session_.ledger().of_kind("wind")) {
-    const auto entry = session_.ledger().rows()[row].entry();
-    points.push_back(
-        {entry.at_ms,
-         static_cast<double>(entry.body.value("mean_mm_per_s", std::int64_t{0})) / 1000,
-         static_cast<double>(entry.body.value("gust_mm_per_s", std::int64_t{0})) / 1000});
-  }
-  plot_->see(std::move(points), seen->now.at_ms);
+  take_winds();
+  plot_->see(winds_, seen->now.at_ms);
   const auto say = [&](QLabel* line, std::size_t item) {
     if (item == day::Checklist::npos)
       return line->setText(tr("The checklist does not ask for it."));
@@ -88,6 +81,18 @@ void WeatherView::see(const Seen& seen) {
   fill_thunder(*seen);
 }
 
+// An instrument may have written thousands: each entry is looked into once.
+void WeatherView::take_winds() {
+  const auto& rows = session_.ledger().of_kind("wind");
+  while (winds_.size() < rows.size()) {
+    const auto entry = record::entry_of(session_.ledger().rows()[rows[winds_.size()]]);
+    winds_.push_back(
+        {entry.at_ms,
+         static_cast<double>(entry.body.value("mean_mm_per_s", std::int64_t{0})) / 1000,
+         static_cast<double>(entry.body.value("gust_mm_per_s", std::int64_t{0})) / 1000});
+  }
+}
+
 void WeatherView::fill_thunder(const Snapshot&) {
   const auto& rows = session_.ledger().of_kind("thunder");
   if (rows.size() == filled_) return;
@@ -95,7 +100,7 @@ void WeatherView::fill_thunder(const Snapshot&) {
   clear_layout(heard_);
   if (rows.empty()) heard_->addWidget(quiet_label(tr("No thunder is in the record.")));
   for (auto it = rows.rbegin(); it != rows.rend(); ++it) {
-    const auto entry = session_.ledger().rows()[*it].entry();
+    const auto entry = record::entry_of(session_.ledger().rows()[*it]);
     const auto flash = entry.body.find("flash_ms");
     heard_->addWidget(label(
         flash == entry.body.end() || !flash->is_number_integer()

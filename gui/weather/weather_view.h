@@ -26,6 +26,7 @@ class WeatherView : public QWidget {
  private:
   void add_thunder(QVBoxLayout* layout);
   void hear();
+  void take_winds();
   void fill_thunder(const Snapshot& seen);
 
   Session& session_;
@@ -36,6 +37,7 @@ class WeatherView : public QWidget {
   QLabel* wait_;
   QLineEdit* flash_;
   QVBoxLayout* heard_;
+  std::vector<WindPoint> winds_;  // of the record, as far as they were looked at
   std::size_t filled_ = static_cast<std::size_t>(-1);
 };
 

@@ -6,6 +6,7 @@
 #include <QAbstractItemModelTester>
 
 #include "gui/faults/fault_model.h"
+#include "gui/faults/rounds.h"
 #include "gui/faults/walk_sheet.h"
 #include "tests/gui/wide_field.h"
 
@@ -39,18 +40,96 @@ RehookRow rehook(std::vector<plan::PinId> pins) {
   return row;
 }
 
-TEST(FaultList, GoesInTheOrderOfThePositions) {
+// Three positions at the corners of a triangle, the control point next to the second.
+zone::Site corner_site() {
+  zone::Site site;
+  site.positions = {{"Place 1", {10.000, 50.000}, 0},
+                    {"Place 2", {10.010, 50.000}, 0},
+                    {"Place 3", {10.012, 50.000}, 0}};
+  site.shapes = {{zone::Role::control, "tent", false, {{{10.011, 50.0005}}}, 0}};
+  return site;
+}
+
+const std::vector<std::string> kPlaces{"Place 1", "Place 2", "Place 3"};
+
+TEST(Rounds, GoFromWhereTheCrewStands) {
+  const zone::Site site = corner_site();
+  const Round from_one = round_of(&site, "Place 1", kPlaces);
+  EXPECT_EQ(from_one.order, kPlaces);
+  EXPECT_EQ(from_one.from, "Place 1");
+  // 0.012 degrees of longitude at 50 degrees north: 0.012 * 111,195 m * cos 50 = 857.7 m, worked
+  // out by hand on the sphere of the IUGG's mean radius.
+  EXPECT_NEAR(from_one.length_m, 857.7, 0.5);
+  const std::vector<std::string> back{"Place 3", "Place 2", "Place 1"};
+  EXPECT_EQ(round_of(&site, "Place 3", kPlaces).order, back);
+}
+
+TEST(Rounds, BeginAtTheControlPointWhereNobodyWentYet) {
+  const zone::Site site = corner_site();
+  const Round round = round_of(&site, "", kPlaces);
+  EXPECT_EQ(round.from, "tent");
+  EXPECT_EQ(round.order.back(), "Place 1");
+}
+
+TEST(Rounds, PutLastWhatTheSiteDoesNotKnow) {
+  const zone::Site site = corner_site();
+  const Round round = round_of(&site, "Place 3", {"nowhere", "Place 1", "Place 3"});
+  EXPECT_EQ(round.order, (std::vector<std::string>{"Place 3", "Place 1", "nowhere"}));
+  EXPECT_EQ(round_of(nullptr, "Place 3", kPlaces).order, kPlaces);
+}
+
+TEST(Rounds, TakeThePlaceOfTheCrewFromTheRecord) {
+  const plan::Plan plan = wide_field(3, 1).plan;
+  EXPECT_EQ(last_place(plan, {}), "");
+  RehookRow entered;
+  entered.entered = true;
+  entered.rehook.positions = {"Place 3"};
+  EXPECT_EQ(last_place(plan, {rehook({{2, 1, 1}})}), "Place 2");
+  EXPECT_EQ(last_place(plan, {rehook({{2, 1, 1}}), entered}), "Place 3");
+}
+
+TEST(FaultList, GoesInTheOrderOfTheWalk) {
   const plan::Plan plan = wide_field(3, 1).plan;
   match::Outcome outcome = outcome_of(plan, match::Verdict::fits);
-  outcome.findings = {finding(match::Kind::open, {{3, 1, 1}}),
-                      finding(match::Kind::shorted, {{1, 2, 4}}),
-                      finding(match::Kind::open, {{1, 1, 2}})};
+  outcome.findings = {
+      finding(match::Kind::open, {{3, 1, 1}}), finding(match::Kind::shorted, {{1, 2, 4}}),
+      finding(match::Kind::open, {{1, 1, 2}}), finding(match::Kind::tester_offset, {})};
+  auto faults = faults_of(plan, outcome, {});
+  EXPECT_EQ(positions_of(faults), (std::vector<std::string>{"Place 1", "Place 3"}));
+  put_in_order(faults, {"Place 3", "Place 1"});
+  ASSERT_EQ(faults.size(), 4U);
+  EXPECT_EQ(faults[0].where, "the whole field");
+  EXPECT_EQ(faults[0].stop, 0);
+  EXPECT_EQ(faults[1].position, "Place 3");
+  EXPECT_EQ(faults[1].stop, 1);
+  EXPECT_EQ(faults[1].finding, 0U);
+  EXPECT_EQ(faults[2].where, "M01/R1/P02");
+  EXPECT_EQ(faults[3].where, "M01/R2/P04");
+  EXPECT_EQ(faults[3].stop, 2);
+}
+
+TEST(FaultList, ARehookOfAMovedPlugTouchesItsWholeRailOrModule) {
+  const plan::Plan plan = wide_field(1, 2).plan;  // 3 rails of 16 pins a module
+  const auto shifted = touched_by(plan, finding(match::Kind::shifted, {{1, 2, 3}, {1, 2, 4}}));
+  ASSERT_EQ(shifted.size(), 16U);
+  EXPECT_EQ(shifted.front(), (plan::PinId{1, 2, 1}));
+  EXPECT_EQ(shifted.back(), (plan::PinId{1, 2, 16}));
+  const auto modules =
+      touched_by(plan, finding(match::Kind::modules_exchanged, {{1, 1, 1}, {2, 1, 1}}));
+  EXPECT_EQ(modules.size(), 96U);
+  const std::vector<plan::PinId> one{{1, 1, 2}};
+  EXPECT_EQ(touched_by(plan, finding(match::Kind::open, one)), one);
+}
+
+TEST(FaultList, FindsAgainWhatSomebodyHasBeforeTheirEyes) {
+  const plan::Plan plan = wide_field(1, 1).plan;
+  match::Outcome outcome = outcome_of(plan, match::Verdict::fits);
+  outcome.findings = {finding(match::Kind::open, {{1, 1, 2}}),
+                      finding(match::Kind::shifted, {{1, 2, 3}, {1, 2, 4}})};
   const auto faults = faults_of(plan, outcome, {});
-  ASSERT_EQ(faults.size(), 3U);
-  EXPECT_EQ(faults[0].where, "M01/R1/P02");
-  EXPECT_EQ(faults[1].where, "M01/R2/P04");
-  EXPECT_EQ(faults[2].position, "Place 3");
-  EXPECT_EQ(faults[1].finding, 1U);
+  EXPECT_EQ(find_again(faults, {{1, 2, 3}, {1, 2, 4}}), 1);
+  EXPECT_EQ(find_again(faults, {{1, 2, 4}, {1, 2, 5}}), 1);
+  EXPECT_EQ(find_again(faults, {{1, 3, 1}}), -1);
 }
 
 TEST(FaultList, ARehookWaitsForItsReadingAndIsDoneWhenItFits) {
@@ -90,11 +169,13 @@ TEST(WalkSheet, HoldsWhatIsToDoAndNotWhatIsDone) {
   match::Outcome outcome = outcome_of(plan, match::Verdict::fits);
   outcome.findings = {finding(match::Kind::open, {{1, 1, 2}})};
   QTextDocument sheet;
-  fill_walk_sheet(sheet, faults_of(plan, outcome, {rehook({{1, 1, 9}})}), "ABCD 0123");
+  fill_walk_sheet(sheet, faults_of(plan, outcome, {rehook({{1, 1, 9}})}),
+                  {"ABCD 0123", "Place 1", 420.4});
   const QString text = sheet.toPlainText();
   EXPECT_TRUE(text.contains("M01/R1/P02"));
   EXPECT_TRUE(text.contains("Look at it."));
   EXPECT_TRUE(text.contains("ABCD 0123"));
+  EXPECT_TRUE(text.contains("Place 1, about 420 m")) << text.toStdString();
   EXPECT_FALSE(text.contains("M01/R1/P09"));
 }
 

@@ -1,78 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 // The real window over the demo's record, its simulated tester and its crew's keys: what is pressed
 // here is written to a file and read back from it.
-#include "gui/app/window.h"
-
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
-#include <QDialog>
 #include <QFile>
 #include <QRadioButton>
-#include <QTemporaryDir>
 #include <QTest>
 
 #include "checklist/desk/copy.h"
-#include "checklist/record/clock.h"
-#include "gui/app/demo.h"
-#include "gui/day/sign_dialog.h"
+#include "gui/app/settings.h"
 #include "gui/new_show/new_show_dialog.h"
 #include "gui/report/printable.h"
+#include "tests/gui/demo_window.h"
 #include "tests/gui/tour.h"
 
 namespace walkdown::gui {
 namespace {
-
-constexpr int kPatience_ms = 20'000;
-
-class DemoWindow : public ::testing::Test {
- protected:
-  DemoWindow() {
-    auto demo = Demo::make(folder_.path().toStdString());
-    EXPECT_TRUE(demo) << demo.error().sentence();
-    demo_ = std::move(demo).value();
-    auto desk = demo_->open(clock_);
-    EXPECT_TRUE(desk) << desk.error().sentence();
-    window_ = std::make_unique<Window>();
-    window_->open(std::make_unique<Session>(std::move(desk).value(), crew_of(demo_->places())),
-                  demo_.get());
-    window_->show();
-    EXPECT_TRUE(QTest::qWaitFor([&] { return session().now() != nullptr; }, kPatience_ms));
-  }
-
-  [[nodiscard]] Session& session() { return *window_->session(); }
-  [[nodiscard]] const day::State& state() { return session().now()->state; }
-
-  // Presses the button with this text below `root`.
-  static void press(QWidget* root, const QString& text) {
-    QTest::qWait(30);  // a page made just now is shown by the event loop
-    for (auto* each : root->findChildren<QPushButton*>()) {
-      if (each->text() == text && each->isVisible() && each->isEnabled()) {
-        return QTest::mouseClick(each, Qt::LeftButton);
-      }
-    }
-    FAIL() << "no button: " << text.toStdString();
-  }
-
-  // Fills in the open dialog as that person and waits until it closed.
-  void sign_as(const QString& person, const QString& passphrase = kDemoPassphrase) {
-    auto* dialog = window_->findChild<SignDialog*>();
-    ASSERT_NE(dialog, nullptr);
-    auto* who = dialog->findChild<QComboBox*>("who");
-    who->setCurrentIndex(who->findText(person, Qt::MatchStartsWith));
-    dialog->findChild<QLineEdit*>("passphrase")->setText(passphrase);
-    press(dialog, "Sign");
-  }
-  [[nodiscard]] bool dialog_gone() {
-    return QTest::qWaitFor([&] { return window_->findChild<SignDialog*>() == nullptr; },
-                           kPatience_ms);
-  }
-
-  QTemporaryDir folder_;
-  record::SystemClock clock_;
-  std::unique_ptr<Demo> demo_;
-  std::unique_ptr<Window> window_;
-};
 
 TEST_F(DemoWindow, ShowsWhatTheRecordSays) {
   EXPECT_EQ(window_->strip().field(Strip::key).text(), "lock box");
@@ -129,7 +73,7 @@ TEST_F(DemoWindow, FaultsAreFoundMendedAsToldAndReadAgain) {
   const auto done = [&] {
     const auto& all = faults.model().faults();
     return std::any_of(all.begin(), all.end(), [&](const Fault& fault) {
-      return fault.step == Fault::Step::done && fault.pins == pins;
+      return fault.step == Fault::Step::done && find_again({fault}, pins) == 0;
     });
   };
   EXPECT_TRUE(QTest::qWaitFor(done, kPatience_ms)) << before;
@@ -193,23 +137,15 @@ TEST_F(DemoWindow, ANewShowIsPlannedFromFilesAndOpened) {
   EXPECT_FALSE(desk->checklist().items.empty());
 }
 
-TEST_F(DemoWindow, EveryControlHasANameForAScreenReader) {
-  for (int view = 0; view < window_->views()->count(); ++view) {
-    window_->go(view);
-    for (auto* each : window_->findChildren<QWidget*>()) {
-      if (!each->isVisible() || each->focusPolicy() == Qt::NoFocus) continue;
-      if (qobject_cast<QAbstractButton*>(each) != nullptr) {
-        const auto* button = qobject_cast<QAbstractButton*>(each);
-        EXPECT_FALSE(button->text().isEmpty() && button->accessibleName().isEmpty());
-      } else if (qobject_cast<QLineEdit*>(each) != nullptr ||
-                 qobject_cast<QComboBox*>(each) != nullptr ||
-                 qobject_cast<QAbstractItemView*>(each) != nullptr) {
-        if (qobject_cast<QComboBox*>(each->parentWidget()) != nullptr) continue;
-        EXPECT_FALSE(each->accessibleName().isEmpty())
-            << view << ' ' << each->metaObject()->className();
-      }
-    }
-  }
+TEST_F(DemoWindow, KeepsItsSizeAndItsLookForTheNextTime) {
+  window_->resize(1111, 777);
+  const Look night{Light::night, 140};
+  window_->dress(night);
+  keep_look(night);
+  window_->close();
+  const Window next;
+  EXPECT_EQ(next.size(), QSize(1111, 777));
+  EXPECT_EQ(next.look(), night);
 }
 
 }  // namespace
