@@ -20,7 +20,7 @@ QString say_of(const Bar& bar, const day::Slot& slot, std::int64_t now_ms) {
   if (bar.holds) {
     const QString until = Timeline::tr("holds until %1 (%2)")
                               .arg(clock_words(*bar.until_ms), span_words(*bar.until_ms - now_ms));
-    return bar.breaks_first ? until + Timeline::tr("; ends the release first") : until;
+    return bar.breaks_first ? Timeline::tr("ends first: %1").arg(until) : until;
   }
   if (bar.late) {
     return Timeline::tr("late: should have begun by %1").arg(clock_words(bar.latest_ms));

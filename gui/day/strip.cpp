@@ -85,7 +85,7 @@ Strip::Strip(QWidget* parent)
   QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
   policy.setHeightForWidth(true);
   setSizePolicy(policy);
-  fields_ = {new StripField(tr("Time to show"), tr("Show in"), 11, false),
+  fields_ = {new StripField(tr("Time to show"), tr("Show in"), 13, false),
              new StripField(tr("The day"), tr("Day"), 7, true),
              new StripField(tr("Release"), tr("Release"), 23, true),
              new StripField(tr("Arming key"), tr("Key"), 9, true),

@@ -23,9 +23,13 @@ QFont sized(double times, bool bold) {
   return font;
 }
 
+// The style gives the widget back the font that it had when it was first polished: at 200 % text
+// whatever changed its tone shrank.
 void polish(QWidget* widget) {
   widget->style()->unpolish(widget);
   widget->style()->polish(widget);
+  const QVariant times = widget->property(kTimes);
+  if (times.isValid()) widget->setFont(sized(times.toDouble(), widget->property(kBold).toBool()));
 }
 
 }  // namespace

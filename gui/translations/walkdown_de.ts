@@ -1420,16 +1420,16 @@
    <translation>hält bis %1 (%2)</translation>
   </message>
   <message>
-   <source>; ends the release first</source>
-   <translation>; beendet die Freigabe zuerst</translation>
-  </message>
-  <message>
    <source>late: should have begun by %1</source>
    <translation>spät: hätte bis %1 beginnen müssen</translation>
   </message>
   <message>
    <source>begin by %1 (%2 left)</source>
    <translation>beginnen bis %1 (noch %2)</translation>
+  </message>
+  <message>
+   <source>ends first: %1</source>
+   <translation>endet zuerst: %1</translation>
   </message>
  </context>
  <context>

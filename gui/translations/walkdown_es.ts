@@ -1420,16 +1420,16 @@
    <translation>se mantiene hasta las %1 (%2)</translation>
   </message>
   <message>
-   <source>; ends the release first</source>
-   <translation>; es el primero en acabar la autorización</translation>
-  </message>
-  <message>
    <source>late: should have begun by %1</source>
    <translation>tarde: debía empezar a las %1</translation>
   </message>
   <message>
    <source>begin by %1 (%2 left)</source>
    <translation>empezar antes de las %1 (quedan %2)</translation>
+  </message>
+  <message>
+   <source>ends first: %1</source>
+   <translation>termina primero: %1</translation>
   </message>
  </context>
  <context>

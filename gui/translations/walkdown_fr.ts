@@ -1420,16 +1420,16 @@
    <translation>tient jusqu'à %1 (%2)</translation>
   </message>
   <message>
-   <source>; ends the release first</source>
-   <translation> ; met fin le premier à l'autorisation</translation>
-  </message>
-  <message>
    <source>late: should have begun by %1</source>
    <translation>en retard : aurait dû commencer à %1</translation>
   </message>
   <message>
    <source>begin by %1 (%2 left)</source>
    <translation>commencer avant %1 (encore %2)</translation>
+  </message>
+  <message>
+   <source>ends first: %1</source>
+   <translation>finit en premier : %1</translation>
   </message>
  </context>
  <context>

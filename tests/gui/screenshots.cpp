@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // gui-screenshots DIR: a picture of every view in every light, at 100 and 200 % text, on the
-// smallest window, for looking at. The demo's field is read once before.
+// smallest window, for looking at. The demo's field is read once before. LANGUAGE=de and
+// WALKDOWN_SIZE=3840x2160 for others.
 #include <fmt/format.h>
 
 #include <QApplication>
@@ -21,23 +22,33 @@ namespace {
 
 using namespace walkdown;
 
-int shoot(gui::Window& window, const QString& folder) {
+bool shoot_one(const gui::Stop& stop, const QString& path) {
+  QTest::qWait(30);
+  bool saved = false;
+  stop.visit([&](QWidget& widget) { saved = widget.grab().save(path); });
+  return saved;
+}
+
+int shoot(gui::Window& window, const std::vector<gui::Stop>& stops, const QString& folder) {
   const std::array lights{"day", "dusk", "night"};
-  int count = 0;
   for (std::size_t light = 0; light < gui::kLights; ++light) {
     for (const int pct : {100, 200}) {
       window.dress({static_cast<gui::Light>(light), pct});
-      for (const gui::Stop& stop : gui::tour(window)) {
-        QTest::qWait(30);
+      for (const gui::Stop& stop : stops) {
         const QString name =
             QStringLiteral("%1/%2-%3-%4.png").arg(folder, stop.name, lights.at(light)).arg(pct);
-        if (!stop.grab().save(name)) return 2;
-        ++count;
+        if (!shoot_one(stop, name)) return 2;
       }
     }
   }
-  fmt::print("{} pictures in {}\n", count, folder.toStdString());
+  fmt::print("{} pictures in {}\n", stops.size() * gui::kLights * 2, folder.toStdString());
   return 0;
+}
+
+// "1024x700" and the like, from WALKDOWN_SIZE.
+QSize wanted_size() {
+  const QStringList sides = qEnvironmentVariable("WALKDOWN_SIZE", "1024x700").split('x');
+  return {sides.value(0).toInt(), sides.value(1).toInt()};
 }
 
 }  // namespace
@@ -61,13 +72,15 @@ int main(int argc, char** argv) {
   auto desk = (*demo)->open(clock);
   if (!desk) return 2;
   gui::Window window;
-  window.resize(1024, 700);
+  window.resize(wanted_size());
   window.open(
       std::make_unique<gui::Session>(std::move(desk).value(), gui::crew_of((*demo)->places())),
       demo->get());
-  window.resize(1024, 700);
+  window.resize(wanted_size());
   window.show();
   gui::read_the_field(window, **demo);
   window.findChild<QLabel*>("said")->hide();
-  return shoot(window, QString::fromLocal8Bit(argv[1]));
+  auto stops = gui::tour(window);
+  for (auto& stop : gui::made_up_states(window, **demo)) stops.push_back(std::move(stop));
+  return shoot(window, stops, QString::fromLocal8Bit(argv[1]));
 }

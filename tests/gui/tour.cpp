@@ -10,12 +10,13 @@
 namespace walkdown::gui {
 namespace {
 
-std::function<QPixmap()> view(Window& window, int index, const std::function<void()>& then = {}) {
-  return [&window, index, then] {
+std::function<void(const Look_at&)> view(Window& window, int index,
+                                         const std::function<void()>& then = {}) {
+  return [&window, index, then](const Look_at& look_at) {
     window.go(index);
     if (then) then();
     QTest::qWait(20);
-    return window.grab();
+    look_at(window);
   };
 }
 
@@ -47,14 +48,14 @@ std::vector<Stop> tour(Window& window) {
                      static_cast<void>(
                          QTest::qWaitFor([&] { return views.report().made(); }, 20'000));
                    })});
-  stops.push_back({QStringLiteral("new-show"), [&window] {
+  stops.push_back({QStringLiteral("new-show"), [&window](const Look_at& look_at) {
                      NewShowDialog pages(&window);
                      pages.resize(window.size() * 0.85);
                      pages.show();
                      QTest::qWait(100);
-                     return pages.grab();
+                     look_at(pages);
                    }});
-  stops.push_back({QStringLiteral("sign"), [&window] {
+  stops.push_back({QStringLiteral("sign"), [&window](const Look_at& look_at) {
                      Ask ask{QStringLiteral("Lift the hold"),
                              QStringLiteral("What the hold broke is to be answered anew."),
                              {},
@@ -63,21 +64,20 @@ std::vector<Stop> tour(Window& window) {
                      SignDialog dialog(*window.session(), ask, {}, &window);
                      dialog.show();
                      QTest::qWait(50);
-                     return dialog.grab();
+                     look_at(dialog);
                    }});
-  stops.push_back({QStringLiteral("learn"), [&window] {
+  stops.push_back({QStringLiteral("learn"), [&window](const Look_at& look_at) {
                      LearnDialog dialog(
                          tester::default_profile(),
                          {QStringLiteral("CH 3: 2.31 ohm"), QStringLiteral("CH 4: OL ohm")},
                          &window);
-                     dialog.resize(window.size() * 0.85);
                      dialog.show();
                      dialog.sample().choose(3, 1);
                      dialog.sample().mark(Part::pin);
                      dialog.sample().choose(6, 4);
                      dialog.sample().mark(Part::value);
                      QTest::qWait(50);
-                     return dialog.grab();
+                     look_at(dialog);
                    }});
   return stops;
 }

@@ -2,8 +2,8 @@
 // Goes through every view and state of the window.
 #pragma once
 
-#include <QPixmap>
 #include <QString>
+#include <QWidget>
 #include <functional>
 #include <vector>
 
@@ -12,12 +12,19 @@
 
 namespace walkdown::gui {
 
+using Look_at = std::function<void(QWidget&)>;
+
 struct Stop {
   QString name;
-  std::function<QPixmap()> grab;  // goes there and takes the picture
+  // Goes there, and hands over the window or the dialog while it stands as it should.
+  std::function<void(const Look_at&)> visit;
 };
 
+// The demo's record as it is.
 [[nodiscard]] std::vector<Stop> tour(Window& window);
+// What takes an evening, or bad luck, to come about: the last snapshot with a change made here is
+// shown to the views. Nothing of it is in the record.
+[[nodiscard]] std::vector<Stop> made_up_states(Window& window, Demo& demo);
 
 // Waits until the demo's tester has gone over the whole field once.
 void read_the_field(Window& window, Demo& demo);

@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <QFile>
+#include <QTest>
+
+#include "checklist/record/clock.h"
+#include "gui/day/sign_dialog.h"
+#include "gui/look/words.h"
+#include "gui/new_show/new_show_dialog.h"
+#include "gui/tester/learn_dialog.h"
+#include "tests/gui/tour.h"
+
+namespace walkdown::gui {
+namespace {
+
+constexpr std::int64_t kMinute_ms = 60'000;
+using Change = std::function<void(Snapshot&)>;
+
+// Shows the views a changed snapshot until the next real one comes.
+void show_changed(Window& window, const Change& change) {
+  auto changed = std::make_shared<Snapshot>(*window.session()->now());
+  change(*changed);
+  Q_EMIT window.session()->seen(changed);
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  for (int i = 0; i < 3; ++i) QCoreApplication::sendPostedEvents();  // new labels are shown by it
+}
+
+Stop changed(Window& window, const char* name, int view, const std::function<void()>& go,
+             const Change& change) {
+  return {QString::fromLatin1(name), [&window, view, go, change](const Look_at& look_at) {
+            window.go(view);
+            if (go) go();
+            QTest::qWait(20);
+            show_changed(window, change);
+            look_at(window);
+          }};
+}
+
+void all_hold(Snapshot& seen) {
+  seen.state.against.clear();
+  seen.schedule.feasible = true;
+  for (auto& stage : seen.state.stages) stage.locked = false;
+  for (std::size_t i = 0; i < seen.state.items.size(); ++i) {
+    auto& item = seen.state.items[i];
+    item.standing = day::Standing::holds;
+    item.why = "answered, and nothing broke it";
+    item.until_at_ms = seen.now.at_ms + (20 + static_cast<std::int64_t>(i) * 7) * kMinute_ms;
+  }
+}
+
+void stand_released(Snapshot& seen) {
+  all_hold(seen);
+  seen.state.word = "released";
+  seen.state.release = {day::ReleaseWord::stands,        "", "Mara Linde", "Jon Weir", 1200,
+                        seen.now.at_ms + 20 * kMinute_ms};
+}
+
+void fall(Snapshot& seen) {
+  all_hold(seen);
+  seen.state.release.word = day::ReleaseWord::fallen;
+  seen.state.release.why = "Tom Aster is in the field";
+  seen.state.in_field = {"Tom Aster"};
+  seen.state.against = {"Tom Aster is in the field"};
+}
+
+void call_hold(Snapshot& seen) {
+  seen.state.word = "hold";
+  seen.state.hold = day::HoldLog{980, "Ines Holm", "a dog inside the line"};
+  seen.state.against.insert(seen.state.against.begin(),
+                            "Ines Holm called a hold: a dog inside the line");
+}
+
+void hand_over(Snapshot& seen) {
+  if (seen.state.keys.empty()) return;
+  seen.state.keys[0].holder = "Mara Linde";
+  seen.state.keys[0].person = true;
+  seen.state.keys[0].offered_to = "Jon Weir";
+}
+
+void people_inside(Snapshot& seen) {
+  seen.state.in_field = {"Ines Holm", "Tom Aster"};
+  seen.state.tags = {"Ines Holm"};
+}
+
+Change item_is(std::size_t index, day::Standing standing, const char* why) {
+  return [=](Snapshot& seen) {
+    seen.state.items[index].standing = standing;
+    seen.state.items[index].why = why;
+    seen.state.items[index].answer = "4";
+    seen.state.items[index].by = "Jon Weir";
+  };
+}
+
+Change waits_for_second(std::size_t index) {
+  return [index](Snapshot& seen) {
+    auto& item = seen.state.items[index];
+    item.why = "waits for its second signature";
+    item.answer = "as planned";
+    item.by = "Mara Linde";
+    item.answered_n = 990;
+    seen.state.waiting.push_back({990, "the answer to an item of the checklist", "Mara Linde"});
+  };
+}
+
+std::vector<Stop> day_states(Window& window) {
+  ChecklistView& list = window.views()->checklist();
+  const auto release = [&list] {
+    list.show_timeline(false);
+    list.show_release();
+  };
+  const std::size_t item = window.session()->checklist().item("extinguishers");
+  const auto to_item = [&list, item] {
+    list.show_timeline(false);
+    list.show_item(item);
+  };
+  const auto timeline = [&list] { list.show_timeline(true); };
+  return {
+      changed(window, "released", 0, release, stand_released),
+      changed(window, "released-timeline", 0, timeline, stand_released),
+      changed(window, "ready", 0, release, all_hold),
+      changed(window, "release-fallen", 0, release, fall),
+      changed(window, "hold", 0, release, call_hold),
+      changed(window, "item-expired", 0, to_item,
+              item_is(item, day::Standing::expired, "it held until 21:10")),
+      changed(window, "item-waived", 0, to_item,
+              item_is(item, day::Standing::waived, "waived by Mara Linde: one is at the gate")),
+      changed(window, "item-second", 0, to_item, waits_for_second(item)),
+      changed(window, "crew-inside", 1, {}, people_inside),
+      changed(window, "custody", 1, {}, hand_over),
+      changed(window, "not-written", 6, {},
+              [](Snapshot& seen) { seen.trouble = "The disk is full: nothing is written."; }),
+  };
+}
+
+Stop sign_stop(Window& window, const char* name, const Ask& ask) {
+  return {QString::fromLatin1(name), [&window, ask](const Look_at& look_at) {
+            SignDialog dialog(*window.session(), ask, {}, &window);
+            dialog.show();
+            QTest::qWait(100);
+            look_at(dialog);
+          }};
+}
+
+std::vector<Stop> dialog_states(Window& window, Demo& demo) {
+  std::vector<Stop> out;
+  out.push_back(sign_stop(
+      window, "sign-waiver",
+      {SignDialog::tr("Sign"),
+       QStringLiteral("How many charged extinguishers stand by the field?\nThis covers only the "
+                      "failure as it stands now: not answered yet"),
+       window.session()->checklist().lead,
+       {},
+       QStringLiteral("Reason")}));
+  out.push_back(sign_stop(window, "sign-nobody",
+                          {SignDialog::tr("Sign"), QStringLiteral("x"), {"nobody"}, {}, {}}));
+  out.push_back({QStringLiteral("new-show-errors"), [&](const Look_at& look_at) {
+                   NewShowDialog pages(&window);
+                   pages.resize(window.size() * 0.85);
+                   pages.set_path(show::Role::plan, q(demo.files().faults));
+                   pages.show();
+                   QTest::qWait(300);
+                   look_at(pages);
+                 }});
+  out.push_back({QStringLiteral("learn-bad"), [&](const Look_at& look_at) {
+                   LearnDialog dialog(tester::default_profile(),
+                                      {QStringLiteral("CH 3: 2.31 ohm"), QStringLiteral("BATT 87")},
+                                      &window);
+                   dialog.show();
+                   dialog.sample().choose(3, 1);
+                   dialog.sample().mark(Part::pin);
+                   dialog.sample().choose(6, 4);
+                   dialog.sample().mark(Part::value);
+                   QTest::qWait(50);
+                   look_at(dialog);
+                 }});
+  return out;
+}
+
+std::vector<Stop> link_states(Window& window) {
+  const auto link = [&window](const char* name, LinkWord word, const char* say) {
+    return Stop{QString::fromLatin1(name), [&window, word, say](const Look_at& look_at) {
+                  window.go(4);
+                  Q_EMIT window.session()->listener().link_changed(word, QString::fromUtf8(say));
+                  QTest::qWait(20);
+                  look_at(window);
+                }};
+  };
+  return {link("unplugged", LinkWord::unplugged, "it is looked for again every second"),
+          link("trouble", LinkWord::trouble, "the port belongs to the group dialout"),
+          {QStringLiteral("walk"), [&window](const Look_at& look_at) {
+             auto& listener = window.session()->listener();
+             window.go(4);
+             Q_EMIT listener.walk_changed({true, plan::PinId{3, 1, 7}, 21, 442, false});
+             QTest::qWait(20);
+             look_at(window);
+             Q_EMIT listener.walk_changed({});
+           }}};
+}
+
+Stop broken_record(Demo& demo) {
+  return {QStringLiteral("broken-record"), [&demo](const Look_at& look_at) {
+            const QString path = q(demo.files().record) + ".broken";
+            QFile::remove(path);
+            QFile::copy(q(demo.files().record), path);
+            QFile file(path);
+            if (!file.open(QIODevice::ReadWrite)) return;
+            file.seek(file.size() / 2);
+            file.write("x");
+            file.close();
+            const record::SystemClock clock;
+            Window window;
+            window.start(clock);
+            window.open_later(path.toStdString(), std::nullopt);
+            window.show();
+            QTest::qWait(2'000);
+            look_at(window);
+          }};
+}
+
+}  // namespace
+
+std::vector<Stop> made_up_states(Window& window, Demo& demo) {
+  std::vector<Stop> out = day_states(window);
+  for (auto& stop : dialog_states(window, demo)) out.push_back(std::move(stop));
+  for (auto& stop : link_states(window)) out.push_back(std::move(stop));
+  out.push_back(broken_record(demo));
+  return out;
+}
+
+}  // namespace walkdown::gui
