@@ -24,7 +24,7 @@ constexpr std::uint32_t kMostRails = 64;  // of a module whose rails are paired 
 constexpr double kLarge = 12;             // nats: an exchange that is beyond doubt
 constexpr double kMostly = 0.6;           // of the excess of its slots
 constexpr double kTie = 1e-9;
-constexpr double kPooled = 2.5;   // nats: as much as alike mistakes may add together
+constexpr double kPooled = 1.5;   // nats: as much as alike mistakes may add together
 constexpr double kRivalRoom = 7;  // nats below the best that a rival may lie: a share of 1/1000
 constexpr std::size_t kMostRivals = 64;
 constexpr double kWorthwhile = 0.5;     // of what is saved now, that a restart must save by itself
@@ -42,6 +42,8 @@ class Explainer {
         search_(field, mixture, state_, prices_),
         rivals_(field, state_, search_),
         dirty_(field.rails.size(), 1),
+        near_(field.rails.size(), 0),
+        changed_(field.rails.size(), 0),
         touched_(field.slots.size(), 0) {}
 
   Explanation make() {
@@ -85,7 +87,7 @@ class Explainer {
       event.price -= nats;
       event.net += nats;
     }
-    std::fill(dirty_.begin(), dirty_.end(), 1);
+    dirty_ = near_;
     return true;
   }
 
@@ -132,7 +134,10 @@ class Explainer {
     std::vector<std::uint32_t> taken_slots;
     bool any = false;
     for (Event& event : candidates) {
-      if (event.net <= least) break;
+      if (event.net <= least) {
+        for (const Effect& e : event.effects) near_[field_.rail_of[e.slot]] = 1;
+        continue;
+      }
       const bool clash = std::any_of(event.effects.begin(), event.effects.end(),
                                      [&](const Effect& e) { return touched_[e.slot] != 0; });
       for (const Effect& e : event.effects) dirty_[field_.rail_of[e.slot]] = 1;
@@ -142,6 +147,7 @@ class Explainer {
       }
       for (const Effect& e : event.effects) {
         touched_[e.slot] = 1;
+        changed_[field_.rail_of[e.slot]] = 1;
         taken_slots.push_back(e.slot);
       }
       held_.take(std::move(event));
@@ -170,12 +176,19 @@ class Explainer {
     return out;
   }
 
+  [[nodiscard]] bool on_any(std::size_t i, const std::vector<char>& rails) const {
+    const Event& event = held_.event(i);
+    return std::any_of(event.effects.begin(), event.effects.end(),
+                       [&](const Effect& e) { return rails[field_.rail_of[e.slot]] != 0; });
+  }
+
   // Greedy takes the largest first; look once more at each with the others in place. True where
   // something changed.
   bool refine() {
     bool any = false;
+    const std::vector<char> changed = std::exchange(changed_, std::vector<char>(dirty_.size(), 0));
     for (std::size_t i = 0; i < held_.size(); ++i) {
-      if (!held_.held(i) || !held_.alone(i)) continue;
+      if (!held_.held(i) || !held_.alone(i) || !on_any(i, changed)) continue;
       held_.lift(i);
       Event best = held_.event(i);
       best.net = search_.net(best);
@@ -190,7 +203,9 @@ class Explainer {
       if (other || best.net <= kTie) {
         any = true;
         // Something else may fit here now.
-        for (const Effect& e : held_.event(i).effects) dirty_[field_.rail_of[e.slot]] = 1;
+        for (const Effect& e : held_.event(i).effects) {
+          dirty_[field_.rail_of[e.slot]] = changed_[field_.rail_of[e.slot]] = 1;
+        }
       }
       if (best.net <= kTie) continue;
       if (other)
@@ -319,6 +334,8 @@ class Explainer {
   Search search_;
   Rivals rivals_;
   std::vector<char> dirty_;    // rails to look at in the next round
+  std::vector<char> near_;     // rails on which a mistake was all but taken
+  std::vector<char> changed_;  // rails on which one was taken since refine() looked
   std::vector<char> touched_;  // slots taken in this one
   double eased_ = 0;
   Events losers_;  // of the first round: clashed with what was taken

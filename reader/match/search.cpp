@@ -6,14 +6,6 @@
 #include <iterator>
 
 namespace walkdown::match {
-namespace {
-
-constexpr double kOpenEither = 0.3;  // nats: an open load is as likely as another open load
-constexpr double kStray = 5;         // a number where nothing hangs, above a sound load
-constexpr double kFaultToo = 3;  // nats at least that a load costs which was moved and is faulty
-
-}  // namespace
-
 double Search::gain(std::uint32_t slot, std::uint32_t spec) const {
   if (state_.on[slot] == spec || field_.slots[slot].seen.unread()) return 0;
   // The same pairs come up again and again: in every round, and once more when rivals are weighed.
@@ -35,13 +27,6 @@ double Search::excess(std::uint32_t first, std::uint32_t count) const {
   double sum = 0;
   for (std::uint32_t i = first; i < first + count; ++i) sum += state_.excess[i];
   return sum;
-}
-
-double Search::most(std::uint32_t slot, std::uint32_t spec) const {
-  if (state_.on[slot] == spec || field_.slots[slot].seen.unread()) return 0;
-  if (mixture_.near(slot, spec)) return state_.excess[slot];
-  if (field_.slots[slot].seen.open() && state_.on[slot] != kNothing) return kOpenEither;
-  return state_.excess[slot] - (spec == kNothing ? kStray : kFaultToo);
 }
 
 void finish(Event& event, const Field& field, const State& state) {

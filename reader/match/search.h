@@ -85,7 +85,16 @@ class Search {
 
   // Nats saved when the slot gets this spec, at most, without weighing the readings: a load that
   // cannot be sound there would be moved and faulty.
-  [[nodiscard]] double most(std::uint32_t slot, std::uint32_t spec) const;
+  [[nodiscard]] double most(std::uint32_t slot, std::uint32_t spec) const {
+    constexpr double kOpenEither = 0.3;  // nats: an open load is as likely as another open load
+    constexpr double kStray = 5;         // a number where nothing hangs, above a sound load
+    constexpr double kFaultToo = 3;      // at least, of a load that was moved and is faulty
+    const Seen& seen = field_.slots[slot].seen;
+    if (state_.on[slot] == spec || seen.unread()) return 0;
+    if (mixture_.near(slot, spec)) return state_.excess[slot];
+    if (seen.open() && state_.on[slot] != kNothing) return kOpenEither;
+    return state_.excess[slot] - (spec == kNothing ? kStray : kFaultToo);
+  }
   [[nodiscard]] bool hopeless(const Exchange& exchange) const;
   void weigh(const Exchange& exchange, Events& out) const;
   void add_loads(std::uint32_t first, std::uint32_t count,
@@ -101,7 +110,7 @@ class Search {
     std::uint64_t pair = ~std::uint64_t{0};  // slot and spec
     double cost = 0;
   };
-  static constexpr unsigned kKnownBits = 15;
+  static constexpr unsigned kKnownBits = 16;
   mutable std::vector<Known> known_ = std::vector<Known>(std::size_t{1} << kKnownBits);
 };
 

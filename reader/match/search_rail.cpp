@@ -19,7 +19,8 @@ constexpr int kMostShift = 12;
 constexpr double kStrayToo =
     8;  // nats: a shift leaves its first pins bare; one stray may be on them
 constexpr double kUnknown = 1e300;
-constexpr int kMostBlock = 160;  // pins of a wrapped block at most
+constexpr double kMostMild = 1.5;  // nats
+constexpr int kMostBlock = 160;    // pins of a wrapped block at most
 
 }  // namespace
 
@@ -57,7 +58,14 @@ class RailSearch {
       else
         mild_ += state_.excess[slot(t)];
     }
-    mild_ = std::min(mild_, 1.5);
+    for (const int t : bad_) {
+      heads_.push_back(state_.excess[slot(t)]);
+      if (field_.slots[slot(t)].seen.open()) bares_.push_back(heads_.back());
+    }
+    std::sort(heads_.begin(), heads_.end(), std::greater<>());
+    std::sort(bares_.begin(), bares_.end(), std::greater<>());
+    // Middling readings that another load would suit by chance add up to little.
+    excess_ += std::min(mild_, kMostMild) - mild_;
   }
 
   [[nodiscard]] std::uint32_t slot(int t) const {
@@ -68,8 +76,10 @@ class RailSearch {
     return t < 0 || t >= n_ ? kNothing : state_.on[slot(t)];
   }
 
-  // Nats saved when slot t gets the load of slot s.
-  [[nodiscard]] double gain(int t, int s) const { return search_.gain(slot(t), spec(s)); }
+  // Nats saved when slot t gets the load of slot s; while bounding, at most.
+  [[nodiscard]] double gain(int t, int s) const {
+    return bounding_ ? search_.most(slot(t), spec(s)) : search_.gain(slot(t), spec(s));
+  }
 
   [[nodiscard]] Effect effect(int t, int s) const {
     return {slot(t), s < 0 || s >= n_ ? kNowhere : slot(s)};
@@ -104,81 +114,57 @@ class RailSearch {
     add(std::move(event));
   }
 
-  // What a shift by so many could give back at best: a run of slots that each get the load so far
-  // away, and at its end as many slots as the shift is long. Those end bare in a slide, and take in
-  // the loads of the block's other end in a wrap.
+  // What a shift could give back at best: the best run along the diagonal, and at its end as many
+  // slots as the shift is long. Those end bare in a slide, and take in the loads of the block's
+  // other end in a wrap.
   struct Bound {
     double slide = 0;
     double wrap = 0;
   };
 
-  // From bounds of single slots, which cost next to nothing.
   [[nodiscard]] Bound at_most() {
-    double run = 0;
+    double least = 0;
     double best = 0;
-    for (int u = size_; u < n_; ++u) {
-      run = std::max(0.0, run + search_.most(slot(flip(u)), spec(flip(u - size_))));
-      best = std::max(best, run);
-    }
-    bares_.clear();
-    heads_.clear();
-    for (const int t : bad_) {
-      const double excess = state_.excess[slot(t)];
-      heads_.push_back(excess);
-      if (field_.slots[slot(t)].seen.open()) bares_.push_back(excess);
+    for (const double sum : sum_) {
+      least = std::min(least, sum);
+      best = std::max(best, sum - least);
     }
     const auto ends = static_cast<std::size_t>(size_);
     return {best + largest(bares_, ends), best > 0.5 ? best + largest(heads_, ends) : 0};
   }
 
-  // From the readings of the bad slots.
-  [[nodiscard]] Bound weighed(int by) {
+  // Sum of the first n of values that fall.
+  static double largest(const std::vector<double>& values, std::size_t n) {
     double sum = 0;
-    bares_.clear();
-    heads_.clear();
-    for (const int t : bad_) {
-      const double moved = std::max(0.0, gain(t, t - by));
-      sum += moved;
-      const bool open = field_.slots[slot(t)].seen.open();
-      bares_.push_back(open ? state_.excess[slot(t)] - moved : 0);
-      heads_.push_back(state_.excess[slot(t)] - moved);
-    }
-    const auto ends = static_cast<std::size_t>(std::abs(by));
-    const double wrap = sum > 0.5 ? sum + largest(heads_, ends) + mild_ : 0;
-    return {sum + largest(bares_, ends) + mild_, wrap};
-  }
-
-  // Sum of the n largest, as far as they are above 0.
-  static double largest(std::vector<double>& values, std::size_t n) {
-    n = std::min(n, values.size());
-    std::partial_sort(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(n), values.end(),
-                      std::greater<>());
-    double sum = 0;
-    for (std::size_t i = 0; i < n; ++i) sum += std::max(0.0, values[i]);
+    for (std::size_t i = 0; i < std::min(n, values.size()); ++i) sum += values[i];
     return sum;
   }
 
+  // All shifts by so many, first with bounds in place of gains: these cost next to nothing, and
+  // where none of them leaves hope, no reading is weighed.
   void shifts(int by) {
     by_ = by;
     dir_ = by > 0 ? 1 : -1;
     size_ = std::abs(by);
     const double price = search_.prices_.slide(rail_.length, by);
     const double wrap_price = search_.prices_.wrap(rail_.length, by);
-    Bound bound = at_most();
-    const auto none_left = [&] {
-      return bound.slide - price < search_.keep_ && bound.wrap - wrap_price < search_.keep_;
-    };
-    if (none_left()) return;
-    const Bound closer = weighed(by);
-    bound = {std::min(bound.slide, closer.slide), std::min(bound.wrap, closer.wrap)};
-    if (none_left()) return;
+    if (excess_ - std::min(price, wrap_price) < search_.keep_) return;
+    bounding_ = true;
+    slide_hope_ = wrap_hope_ = false;
     diagonal();
+    const Bound bound = at_most();
     if (bound.slide - price >= search_.keep_) slides(price);
-    if (bound.wrap - wrap_price >= search_.keep_) wraps();
+    if (bound.wrap - wrap_price >= search_.keep_) wraps(wrap_price);
+    bounding_ = false;
+    if (!slide_hope_ && !wrap_hope_) return;
+    diagonal();
+    if (slide_hope_) slides(price);
+    if (wrap_hope_) wraps(wrap_price);
   }
 
   // Nats saved when slot t is left bare; worked out once.
   [[nodiscard]] double bare(int t) {
+    if (bounding_) return search_.most(slot(t), kNothing);
     if (bare_gain_.empty()) bare_gain_.assign(static_cast<std::size_t>(n_), kUnknown);
     double& known = bare_gain_[static_cast<std::size_t>(t)];
     if (known == kUnknown) known = search_.gain(slot(t), kNothing);
@@ -216,7 +202,7 @@ class RailSearch {
 
   // Three readings of "until free pins have taken them in"; for a shift by one they are the same.
   void slides(double price) {
-    for (int lo = 0; lo < n_; ++lo) slides_from(lo, price);
+    for (int lo = 0; lo < n_ && !(bounding_ && slide_hope_); ++lo) slides_from(lo, price);
   }
 
   void slides_from(int lo, double price) {
@@ -255,6 +241,8 @@ class RailSearch {
 
   void slide(int lo, int end, double net, double price) {
     if (net < search_.keep_) return;
+    slide_hope_ = true;
+    if (bounding_) return;
     Event event = shift_event(net, price);
     for (int u = lo; u < end; ++u) {
       event.effects.push_back(effect(flip(u), u - size_ < lo ? -1 : flip(u - size_)));
@@ -266,7 +254,8 @@ class RailSearch {
   // Each load in turn goes to the next pin: a free pin of the plan is skipped, and the rest is one
   // pin less behind.
   void sequence(int lo, double price) {
-    std::vector<std::pair<int, int>> moves;  // position, source position
+    auto& moves = moves_;
+    moves.clear();
     int behind = size_;
     int u = lo;
     for (; u < n_ && behind > 0; ++u) {
@@ -276,20 +265,23 @@ class RailSearch {
         moves.emplace_back(u + behind, u);
     }
     double net = -price;
-    std::vector<bool> filled(static_cast<std::size_t>(n_), false);
+    filled_.assign(static_cast<std::size_t>(n_), 0);
     for (const auto& [to, from] : moves) {
       net += gain(flip(to), flip(from));
-      filled[static_cast<std::size_t>(to)] = true;
+      filled_[static_cast<std::size_t>(to)] = 1;
       if (net + excess_ < search_.keep_) return;
     }
     for (int v = lo; v < u; ++v) {
-      if (!filled[static_cast<std::size_t>(v)]) net += bare(flip(v));
+      if (filled_[static_cast<std::size_t>(v)] == 0) net += bare(flip(v));
     }
     if (net < search_.keep_) return;
+    slide_hope_ = true;
+    if (bounding_) return;
     Event event = shift_event(net, price);
     for (const auto& [to, from] : moves) event.effects.push_back(effect(flip(to), flip(from)));
     for (int v = lo; v < u; ++v) {
-      if (!filled[static_cast<std::size_t>(v)]) event.effects.push_back({slot(flip(v)), kNowhere});
+      if (filled_[static_cast<std::size_t>(v)] == 0)
+        event.effects.push_back({slot(flip(v)), kNowhere});
       member(event, v);
     }
     add(std::move(event));
@@ -308,9 +300,8 @@ class RailSearch {
     if (field_.slots[slot(flip(u))].spec != kNothing) event.members.push_back(slot(flip(u)));
   }
 
-  void wraps() {
-    const double price = search_.prices_.wrap(rail_.length, by_);
-    for (int lo = 0; lo + size_ + 1 < n_; ++lo) {
+  void wraps(double price) {
+    for (int lo = 0; lo + size_ + 1 < n_ && !(bounding_ && wrap_hope_); ++lo) {
       double head = 0;
       for (int u = lo; u < lo + size_; ++u) head += state_.excess[slot(flip(u))];
       const int last = std::min(n_, lo + kMostBlock);
@@ -325,6 +316,8 @@ class RailSearch {
     const int length = end - lo;
     for (int u = lo; u < lo + size_; ++u) net += gain(flip(u), flip(u + length - size_));
     if (net < search_.keep_) return;
+    wrap_hope_ = true;
+    if (bounding_) return;
     Event event = shift_event(net, price);
     for (int u = lo; u < end; ++u) {
       const int source = u < lo + size_ ? u + length - size_ : u - size_;
@@ -343,10 +336,15 @@ class RailSearch {
   double excess_ = 0;
   double mild_ = 0;  // what the other slots could give back
   std::vector<int> bad_;
-  std::vector<double> bares_, heads_;
+  std::vector<double> bares_,
+      heads_;              // excess of the bad slots, largest first; bare: the open ones
+  bool bounding_ = false;  // gains are bounds, and no event is made
+  bool slide_hope_ = false, wrap_hope_ = false;
   int by_ = 1, dir_ = 1, size_ = 1;
   std::vector<double> sum_;
-  std::vector<double> bare_gain_;  // by slot
+  std::vector<double> bare_gain_;           // by slot
+  std::vector<std::pair<int, int>> moves_;  // of a sequence: position, source position
+  std::vector<char> filled_;
 };
 
 void Search::rail(std::uint32_t rail, Events& out) const { RailSearch(*this, rail, out).run(); }
