@@ -2,22 +2,13 @@
 #include "checklist/record/canonical.h"
 
 #include <algorithm>
-#include <array>
-#include <cstring>
 
+#include "checklist/record/plain_run.h"
 #include "checklist/record/utf8.h"
 
 namespace walkdown::record {
 
 namespace {
-
-// Bytes that end the plain run of a string: quote, backslash, and what must not stand there raw.
-constexpr std::array<bool, 256> kStops = [] {
-  std::array<bool, 256> stops{};
-  for (std::size_t i = 0; i < 0x20; ++i) stops[i] = true;
-  stops['"'] = stops['\\'] = true;
-  return stops;
-}();
 
 int hex_digit(char c) {
   if (c >= '0' && c <= '9') return c - '0';
@@ -63,16 +54,6 @@ bool rises(std::string_view before, std::string_view after) {
   return before.size() < after.size();
 }
 
-// Whether none of eight bytes ends the plain run of a string.
-bool is_plain_block(const char* text) {
-  constexpr std::uint64_t kOnes = 0x0101010101010101, kHigh = 0x8080808080808080;
-  std::uint64_t block = 0;
-  std::memcpy(&block, text, sizeof block);
-  const auto has_zero = [](std::uint64_t bytes) { return (bytes - kOnes) & ~bytes & kHigh; };
-  const std::uint64_t control = (block - kOnes * 0x20) & ~block & kHigh;
-  return (control | has_zero(block ^ kOnes * '"') | has_zero(block ^ kOnes * '\\')) == 0;
-}
-
 }  // namespace
 
 bool Canonical::take_whole(std::int64_t* value) {
@@ -114,8 +95,7 @@ bool Canonical::take_string(std::string_view* inside) {
   if (peek() != '"') return false;
   const std::size_t begin = ++at_;
   while (true) {
-    while (at_ + 8 <= text_.size() && is_plain_block(text_.data() + at_)) at_ += 8;
-    while (at_ < text_.size() && !kStops[static_cast<unsigned char>(text_[at_])]) ++at_;
+    at_ = plain_run(text_, at_);
     if (peek() == '"') break;
     if (peek() != '\\' || !escape()) return false;
   }

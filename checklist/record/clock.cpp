@@ -7,6 +7,7 @@
 #include <array>
 #include <chrono>
 #include <cstring>
+#include <limits>
 
 namespace walkdown::record {
 
@@ -110,18 +111,25 @@ std::int64_t SystemClock::at_ms() const { return read(CLOCK_REALTIME); }
 std::int64_t SystemClock::up_ms() const { return read(CLOCK_BOOTTIME); }
 
 std::string rfc3339(std::int64_t at_ms) {
+  // As with reading: nearly every time falls into the minute of the one before it.
+  thread_local std::int64_t last_minute = std::numeric_limits<std::int64_t>::min();
+  thread_local std::string out = "0000-00-00T00:00:00.000Z";
   const date::sys_time<Milliseconds> at{Milliseconds{at_ms}};
-  const auto day = date::floor<date::days>(at);
-  const date::year_month_day date{day};
-  const std::int64_t of_day = (at - day).count();
-  std::string out = "0000-00-00T00:00:00.000Z";
-  put(out, 0, 4, int{date.year()});
-  put(out, 5, 2, unsigned{date.month()});
-  put(out, 8, 2, unsigned{date.day()});
-  put(out, 11, 2, of_day / 3'600'000);
-  put(out, 14, 2, of_day / 60'000 % 60);
-  put(out, 17, 2, of_day / 1000 % 60);
-  put(out, 20, 3, of_day % 1000);
+  const std::int64_t minute = date::floor<std::chrono::minutes>(at).time_since_epoch().count();
+  if (minute != last_minute) {
+    const auto day = date::floor<date::days>(at);
+    const date::year_month_day date{day};
+    const std::int64_t of_day = (at - day).count();
+    put(out, 0, 4, int{date.year()});
+    put(out, 5, 2, unsigned{date.month()});
+    put(out, 8, 2, unsigned{date.day()});
+    put(out, 11, 2, of_day / 3'600'000);
+    put(out, 14, 2, of_day / 60'000 % 60);
+    last_minute = minute;
+  }
+  const std::int64_t of_minute = at_ms - minute * 60'000;
+  put(out, 17, 2, of_minute / 1000);
+  put(out, 20, 3, of_minute % 1000);
   return out;
 }
 

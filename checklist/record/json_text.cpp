@@ -5,6 +5,7 @@
 #include <charconv>
 
 #include "checklist/record/canonical.h"
+#include "checklist/record/plain_run.h"
 #include "checklist/record/utf8.h"
 
 namespace walkdown::record {
@@ -125,10 +126,9 @@ void append_string(std::string_view text, std::string& out) {
   constexpr std::string_view kDigits = "0123456789abcdef";
   out += '"';
   std::size_t begin = 0;
-  for (std::size_t i = 0; i < text.size(); ++i) {
+  for (std::size_t i = plain_run(text, 0); i < text.size(); i = plain_run(text, i + 1)) {
     const char c = text[i];
     const char letter = letter_of(c);
-    if (letter == '\0' && static_cast<unsigned char>(c) >= 0x20) continue;
     out.append(text, begin, i - begin);
     begin = i + 1;
     if (letter != '\0') {

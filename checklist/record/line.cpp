@@ -2,6 +2,8 @@
 #include "checklist/record/line.h"
 
 #include <algorithm>
+#include <array>
+#include <charconv>
 
 #include "checklist/record/canonical.h"
 #include "checklist/record/clock.h"
@@ -66,6 +68,12 @@ Result<LineView> parse_entry_line(std::string_view line, Bodies bodies) {
   return LineView{entry};
 }
 
+template <typename Whole>
+void append_number(Whole number, std::string& out) {
+  std::array<char, 24> digits{};
+  out.append(digits.data(), std::to_chars(digits.begin(), digits.end(), number).ptr);
+}
+
 }  // namespace
 
 bool is_kind(std::string_view kind) {
@@ -87,11 +95,11 @@ Entry entry_of(const EntryView& view) {
 
 void append_entry_line(const EntryView& entry, std::string& out) {
   out += "{\"n\":";
-  out += std::to_string(entry.n);
+  append_number(entry.n, out);
   out += ",\"at\":\"";
   out += rfc3339(entry.at_ms);
   out += "\",\"up_ms\":";
-  out += std::to_string(entry.up_ms);
+  append_number(entry.up_ms, out);
   out += ",\"kind\":\"";
   out += entry.kind;
   out += "\",\"body\":";

@@ -28,13 +28,14 @@ Result<Writer> Writer::create(const std::string& path, const Opening& opening,
                               WriterOptions options) {
   const std::string origin =
       opening.origin.empty() ? make_origin(station.verify_key().name) : opening.origin;
-  const auto first = ready({"open",
-                            {{"format", 1},
-                             {"origin", origin},
-                             {"show", opening.show},
-                             {"station", text(station.verify_key())}}});
-  if (!first) return first.error();
-  const EntryView view{0, clock.at_ms(), clock.up_ms(), first->kind, first->body};
+  const Draft open{"open",
+                   {{"format", 1},
+                    {"origin", origin},
+                    {"show", opening.show},
+                    {"station", text(station.verify_key())}}};
+  Ready first;
+  if (Done added = first.add(open); !added) return added.error();
+  const EntryView view{0, clock.at_ms(), clock.up_ms(), open.kind, first.text};
   Rules rules;
   if (auto why = rules.accept(view, {})) return Error{Code::bad_input, *why, path, ""};
   Batch batch;
@@ -43,7 +44,8 @@ Result<Writer> Writer::create(const std::string& path, const Opening& opening,
     return Error{Code::bad_input, "the show is larger than a record allows", path, ""};
   }
   Tree tree;
-  auto device = create_locked(path, sealed_text(batch, tree, origin, station), options.wrap);
+  seal(batch, tree, origin, station);
+  auto device = create_locked(path, batch.text, options.wrap);
   if (!device) return device.error();
   batch.tell(options.sealed);
   const Head head{origin, 1, tree.root(), view.at_ms, view.up_ms};

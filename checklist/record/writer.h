@@ -6,9 +6,9 @@
 //   writer->wait(*ticket);                              // on the medium, signed
 //
 // Group commit: what is queued is taken after 4 ms, or as soon as 64 entries are, gets one
-// checkpoint, and goes to the medium with one write and one fdatasync. Only then is it
-// acknowledged. Threads of its own do both; the next commit is sealed while the medium is busy with
-// this one. The first error of the medium stays: nothing is acknowledged after it, by this writer.
+// checkpoint, and goes to the medium with one write and one fdatasync, by a thread of its own. Only
+// then is it acknowledged. The next commit is sealed while the medium is busy with this one. The
+// first error of the medium stays: nothing is acknowledged after it, by this writer.
 #pragma once
 
 #include <cstdint>

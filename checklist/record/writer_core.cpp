@@ -6,6 +6,7 @@
 
 #include "checklist/record/checkpoint.h"
 #include "checklist/record/json_text.h"
+#include "checklist/record/sha256_many.h"
 
 namespace walkdown::record {
 
@@ -16,13 +17,12 @@ constexpr std::size_t kEnough = 64;                          // entries that are
 constexpr std::size_t kMostQueued = std::size_t{32} << 20U;  // bytes; then append() waits
 
 // The rules change only by others than these, so nothing would have to be undone for them.
-bool is_plain(const Ready& entry) {
-  return (entry.kind == "reading" || entry.kind == "rejected") &&
-         entry.body.size() < kLongestLine / 2;
+bool is_plain(const Ready::Part& entry) {
+  return is_plain_kind(entry.kind) && entry.size < kLongestLine / 2;
 }
 
 // What the writer tells of itself, nobody else may.
-bool is_own_kind(const std::string& kind) {
+bool is_own_kind(std::string_view kind) {
   return kind == "open" || kind == "resumed" || kind == "torn" || kind == "clock-step" ||
          kind == "close";
 }
@@ -38,14 +38,15 @@ std::string resumed_body(const Times& times, Stamp now, const VerifyKey& station
 
 }  // namespace
 
-Result<Ready> ready(const Draft& draft) {
-  Ready entry{draft.kind, {}};
+Done Ready::add(const Draft& draft) {
   if (!is_kind(draft.kind) || !draft.body.is_object()) {
     return Error{Code::bad_input, "a record cannot keep this entry", draft.kind,
                  "its kind is of a-z, 0-9 and '-', its body an object"};
   }
-  if (Done put = append_json(draft.body, entry.body); !put) return put.error();
-  return entry;
+  const std::size_t begin = text.size();
+  if (Done put = append_json(draft.body, text); !put) return put.error();
+  parts.push_back({draft.kind, begin, text.size() - begin});
+  return done();
 }
 
 void Batch::add(const EntryView& entry) {
@@ -54,6 +55,12 @@ void Batch::add(const EntryView& entry) {
   const std::size_t size = text.size() - begin;
   parts.push_back({begin, size, size - 1 - entry.body.size(), entry, std::string(entry.kind)});
   text += '\n';
+}
+
+void Batch::cut(std::size_t keep) {
+  if (keep >= parts.size()) return;
+  text.resize(parts[keep].begin);
+  parts.resize(keep);
 }
 
 void Batch::tell(const std::function<void(const EntryView&)>& sealed) const {
@@ -66,14 +73,27 @@ void Batch::tell(const std::function<void(const EntryView&)>& sealed) const {
   }
 }
 
-std::string sealed_text(const Batch& batch, Tree& tree, const std::string& origin,
-                        const SigningKey& station) {
-  std::vector<Hash> leaves;
-  leaves.reserve(batch.parts.size());
-  for (const Batch::Part& part : batch.parts) leaves.push_back(leaf_hash(batch.line(part)));
+void seal(Batch& batch, Tree& tree, const std::string& origin, const SigningKey& station) {
+  const auto size_of = [](const Batch::Part& part) { return padded_size(part.size + 1); };
+  std::size_t size = 0;
+  for (const Batch::Part& part : batch.parts) size += size_of(part);
+  std::string messages(size, '\0');
+  std::vector<Padded> padded;
+  padded.reserve(batch.parts.size());
+  char* at = messages.data();
+  for (const Batch::Part& part : batch.parts) {
+    *at = kLeafPrefix;
+    batch.line(part).copy(at + 1, part.size);
+    pad(at, part.size + 1);
+    padded.push_back({at, part.size + 1});
+    at += size_of(part);
+  }
+  std::vector<Hash> leaves(padded.size());
+  sha256_many(padded, leaves);
   tree.add(leaves);
   const std::string head = text(Checkpoint{origin, tree.size(), tree.root()});
-  return batch.text + checkpoint_line(text(sign_note(head, station))) + '\n';
+  batch.text += checkpoint_line(text(sign_note(head, station)));
+  batch.text += '\n';
 }
 
 Writer::Core::Core(std::unique_ptr<Device> device, SigningKey station, const Clock& clock,
@@ -86,10 +106,9 @@ Writer::Core::Core(std::unique_ptr<Device> device, SigningKey station, const Clo
       tree_(std::move(tree)),
       rules_(std::move(rules)),
       head_(head),
-      next_(tree_.size()) {
+      begin_(tree_.size()) {
   heads_.push(head_);
-  sealer_ = std::thread([this] { run(); });
-  keeper_ = std::thread([this] { keep_all(); });
+  thread_ = std::thread([this] { run(); });
 }
 
 Writer::Core::~Core() {
@@ -98,81 +117,79 @@ Writer::Core::~Core() {
     stop_ = true;
   }
   work_.notify_all();
-  sealer_.join();
-  keeper_.join();
+  thread_.join();
 }
 
-std::optional<Error> Writer::Core::queue_step(Stamp now, Rules& rules, Batch& batch) {
+std::optional<Error> Writer::Core::queue_step(Stamp now, Rules& rules) {
   const auto by = rules.times().step(now.at_ms, now.up_ms);
   if (!by) return std::nullopt;
   const std::string body = "{\"by_ms\":" + std::to_string(*by) + '}';
-  const EntryView told{next_ + batch.parts.size(), now.at_ms, now.up_ms, "clock-step", body};
+  const EntryView told{next(), now.at_ms, now.up_ms, "clock-step", body};
   if (auto why = rules.accept(told, heads_)) return Error{Code::refused, *why, "", ""};
-  batch.add(told);
+  pending_.add(told);
   return std::nullopt;
 }
 
-std::optional<Error> Writer::Core::queue_one(const Ready& entry, Stamp now, Rules& rules,
-                                             Batch& batch) {
+std::optional<Error> Writer::Core::queue_one(const Item& entry, Rules& rules) {
   const bool resumes = entry.kind == "resumed";
   if (resumes) {
     heads_.clear();  // as the verifier does: no sign-off reaches back over a restart
-  } else if (auto error = queue_step(now, rules, batch)) {
+  } else if (auto error = queue_step(entry.now, rules)) {
     return error;
   }
   const std::string resumed =
-      resumes ? resumed_body(rules.times(), now, station_.verify_key()) : std::string{};
-  const EntryView view{next_ + batch.parts.size(), now.at_ms, now.up_ms, entry.kind,
+      resumes ? resumed_body(rules.times(), entry.now, station_.verify_key()) : std::string{};
+  const EntryView view{next(), entry.now.at_ms, entry.now.up_ms, entry.kind,
                        resumes ? resumed : entry.body};
   if (auto why = rules.accept(view, heads_)) {
-    return Error{Code::refused, "the record refuses the entry: " + *why, entry.kind, ""};
+    return Error{Code::refused, "the record refuses the entry: " + *why, std::string(entry.kind),
+                 ""};
   }
-  batch.add(view);
-  if (batch.parts.back().size <= kLongestLine) return std::nullopt;
-  return Error{Code::bad_input, "the entry is longer than a record allows", entry.kind, ""};
+  pending_.add(view);
+  if (pending_.parts.back().size <= kLongestLine) return std::nullopt;
+  return Error{Code::bad_input, "the entry is longer than a record allows", std::string(entry.kind),
+               ""};
+}
+
+std::optional<Error> Writer::Core::queue_all(const Ready& entries, Rules& rules) {
+  const Stamp now{clock_.at_ms(), clock_.up_ms()};
+  for (const Ready::Part& entry : entries.parts) {
+    if (auto error = queue_one({entry.kind, entries.body(entry), now}, rules)) return error;
+  }
+  return std::nullopt;
 }
 
 // Either all of them or none: what a refused entry changed in the rules must not stay.
-std::optional<Error> Writer::Core::queue(const std::vector<Ready>& entries, Ticket& ticket) {
-  const bool plain = std::all_of(entries.begin(), entries.end(), is_plain);
+std::optional<Error> Writer::Core::queue(const Ready& entries, Ticket& ticket) {
+  const bool plain = std::all_of(entries.parts.begin(), entries.parts.end(), is_plain);
   Rules trial = plain ? Rules{} : rules_;
-  Rules& rules = plain ? rules_ : trial;
-  Batch batch;
-  const Stamp now{clock_.at_ms(), clock_.up_ms()};
-  for (const Ready& entry : entries) {
-    if (auto error = queue_one(entry, now, rules, batch)) return error;
+  const std::size_t before = pending_.parts.size();
+  if (auto error = queue_all(entries, plain ? rules_ : trial)) {
+    pending_.cut(before);
+    return error;
   }
   if (!plain) rules_ = std::move(trial);
-  if (pending_.parts.empty()) oldest_ = std::chrono::steady_clock::now();
-  const std::size_t shift = pending_.text.size();
-  pending_.text += batch.text;
-  for (Batch::Part& part : batch.parts) {
-    part.begin += shift;
-    pending_.parts.push_back(std::move(part));
-  }
-  ticket.end = next_ + batch.parts.size();
-  ticket.first = ticket.end - entries.size();
-  next_ = ticket.end;
+  if (before == 0) oldest_ = std::chrono::steady_clock::now();
+  ticket = {next() - entries.parts.size(), next()};
   return std::nullopt;
 }
 
 Result<Ticket> Writer::Core::append(const std::vector<Draft>& drafts, bool own) {
-  std::vector<Ready> entries;
-  entries.reserve(drafts.size());
+  Ready entries;
+  entries.parts.reserve(drafts.size());
   for (const Draft& draft : drafts) {
-    auto entry = ready(draft);
-    if (!entry) return entry.error();
     if (!own && is_own_kind(draft.kind)) {
       return Error{Code::usage, "only the writer itself makes this entry", draft.kind, ""};
     }
-    entries.push_back(std::move(*entry));
+    if (Done added = entries.add(draft); !added) return added.error();
   }
   std::unique_lock lock(mutex_);
   sealed_.wait(lock, [this] { return error_ || pending_.text.size() < kMostQueued; });
   if (error_) return *error_;
-  Ticket ticket{next_, next_};
-  if (entries.empty()) return ticket;
+  Ticket ticket{next(), next()};
+  if (drafts.empty()) return ticket;
   if (auto error = queue(entries, ticket)) return *error;
+  seal_ahead(lock);
   lock.unlock();
   work_.notify_one();
   return ticket;
@@ -193,7 +210,7 @@ Done Writer::Core::flush() {
   std::uint64_t end = 0;
   {
     const std::lock_guard lock(mutex_);
-    end = next_;
+    end = next();
   }
   return wait(end, true);
 }
@@ -209,59 +226,62 @@ Done Writer::Core::health() const {
   return done();
 }
 
-// Waits for a batch that is worth a commit. False at the end of the work.
-bool Writer::Core::gather(std::unique_lock<std::mutex>& lock) {
-  work_.wait(lock, [this] { return stop_ || !pending_.parts.empty(); });
-  if (pending_.parts.empty()) return false;
-  work_.wait_until(lock, oldest_ + kGather,
-                   [this] { return stop_ || hurry_ || pending_.parts.size() >= kEnough; });
-  hurry_ = false;
-  return true;
-}
-
-// One commit at a time waits for the medium; what comes meanwhile is gathered into the next.
-void Writer::Core::run() {
-  std::unique_lock lock(mutex_);
-  while (gather(lock)) {
-    Batch batch = std::exchange(pending_, {});
-    if (error_) continue;
-    lock.unlock();
-    Commitment commit = seal(std::move(batch));
-    lock.lock();
-    ready_to_keep_ = std::move(commit);
-    ready_.notify_all();
-    ready_.wait(lock, [this] { return !ready_to_keep_; });
-  }
-  all_sealed_ = true;
-  ready_.notify_all();
-}
-
-Writer::Core::Commitment Writer::Core::seal(Batch batch) {
-  Commitment commit;
-  commit.bytes = sealed_text(batch, tree_, origin_, station_);
-  const EntryView& last = batch.parts.back().view;
+Writer::Core::Commitment Writer::Core::seal_pending(std::unique_lock<std::mutex>& lock) {
+  sealing_ = true;
+  begin_ = next();
+  Commitment commit{std::exchange(pending_, {}), {}};
+  lock.unlock();
+  seal(commit.batch, tree_, origin_, station_);
+  const EntryView& last = commit.batch.parts.back().view;
   commit.head = {origin_, tree_.size(), tree_.root(), last.at_ms, last.up_ms};
-  commit.batch = std::move(batch);
+  lock.lock();
+  sealing_ = false;
   return commit;
 }
 
-void Writer::Core::keep_all() {
-  std::unique_lock lock(mutex_);
+// One commit is sealed ahead of the medium; what comes then is gathered into the next. Sealing more
+// of them, of a hundred entries each, took longer than fewer and larger ones do.
+void Writer::Core::seal_ahead(std::unique_lock<std::mutex>& lock) {
+  if (sealing_ || ahead_ || pending_.parts.size() < kEnough) return;
+  ahead_ = seal_pending(lock);
+}
+
+// Whether what is queued should go to the medium now.
+bool Writer::Core::due() const {
+  return stop_ || hurry_ || pending_.parts.size() >= kEnough ||
+         std::chrono::steady_clock::now() >= oldest_ + kGather;
+}
+
+// Nothing at the end of the work.
+std::optional<Writer::Core::Commitment> Writer::Core::next_commit(
+    std::unique_lock<std::mutex>& lock) {
   while (true) {
-    ready_.wait(lock, [this] { return ready_to_keep_ || all_sealed_; });
-    if (!ready_to_keep_) return;
-    const Commitment commit = std::move(*ready_to_keep_);
-    ready_to_keep_.reset();
-    const bool failed_before = error_.has_value();
+    if (ahead_) return std::exchange(ahead_, std::nullopt);
+    if (sealing_ || (pending_.parts.empty() && !stop_)) {
+      work_.wait(lock);
+    } else if (pending_.parts.empty()) {
+      return std::nullopt;
+    } else if (!due()) {
+      work_.wait_until(lock, oldest_ + kGather);
+    } else {
+      hurry_ = false;
+      return seal_pending(lock);
+    }
+  }
+}
+
+void Writer::Core::run() {
+  std::unique_lock lock(mutex_);
+  while (const auto commit = next_commit(lock)) {
+    if (error_) continue;
     lock.unlock();
-    ready_.notify_all();
-    if (!failed_before) keep(commit);
+    keep(*commit);
     lock.lock();
   }
 }
 
 void Writer::Core::keep(const Commitment& commit) {
-  Done kept = write_all(*device_, commit.bytes);
+  Done kept = write_all(*device_, commit.batch.text);
   if (kept) kept = device_->sync();
   if (kept) commit.batch.tell(options_.sealed);
   {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-// The inside of Writer: the queue, a thread that seals what is queued, and one that puts it on the
-// medium. So the next commit is hashed and signed while the medium is busy with the one before.
+// The inside of Writer: the queue, and a thread that puts it on the medium. Who appends a commit's
+// worth seals it too, while the medium is busy with the commit before; what nobody sealed in time
+// the thread seals. A thread of its own for sealing was one more to be woken at every commit, and
+// on an idle machine waking three one after the other took as long as the medium did.
 #pragma once
 
 #include <chrono>
@@ -14,12 +16,21 @@
 
 namespace walkdown::record {
 
-// A draft whose body is text already.
+// Drafts whose bodies are text already. The drafts must live on.
 struct Ready {
-  std::string kind;
-  std::string body;
+  struct Part {
+    std::string_view kind;
+    std::size_t begin, size;  // of the body in `text`
+  };
+  std::string text;  // one after the other: a reading's own allocation would cost more than it
+  std::vector<Part> parts;
+
+  // bad_input: a body that a record cannot hold.
+  Done add(const Draft& draft);
+  [[nodiscard]] std::string_view body(const Part& part) const {
+    return std::string_view(text).substr(part.begin, part.size);
+  }
 };
-[[nodiscard]] Result<Ready> ready(const Draft& draft);
 
 struct Stamp {
   std::int64_t at_ms = 0;
@@ -38,6 +49,8 @@ struct Batch {
   std::vector<Part> parts;
 
   void add(const EntryView& entry);
+  // Back to the first so many parts.
+  void cut(std::size_t keep);
   [[nodiscard]] std::string_view line(const Part& part) const {
     return std::string_view(text).substr(part.begin, part.size);
   }
@@ -45,9 +58,8 @@ struct Batch {
   void tell(const std::function<void(const EntryView&)>& sealed) const;
 };
 
-// The batch's lines, and the checkpoint over the tree that now has them.
-[[nodiscard]] std::string sealed_text(const Batch& batch, Tree& tree, const std::string& origin,
-                                      const SigningKey& station);
+// Takes the batch's lines into the tree and writes the checkpoint over it behind them.
+void seal(Batch& batch, Tree& tree, const std::string& origin, const SigningKey& station);
 
 class Writer::Core {
  public:
@@ -67,19 +79,27 @@ class Writer::Core {
   [[nodiscard]] Done health() const;
 
  private:
-  std::optional<Error> queue(const std::vector<Ready>& entries, Ticket& ticket);
-  std::optional<Error> queue_one(const Ready& entry, Stamp now, Rules& rules, Batch& batch);
-  std::optional<Error> queue_step(Stamp now, Rules& rules, Batch& batch);
-  void run();
+  // An entry to be queued.
+  struct Item {
+    std::string_view kind, body;
+    Stamp now;
+  };
+  std::optional<Error> queue(const Ready& entries, Ticket& ticket);
+  std::optional<Error> queue_all(const Ready& entries, Rules& rules);
+  std::optional<Error> queue_one(const Item& entry, Rules& rules);
+  std::optional<Error> queue_step(Stamp now, Rules& rules);
+  [[nodiscard]] std::uint64_t next() const { return begin_ + pending_.parts.size(); }
   // A batch as it goes to the medium.
   struct Commitment {
-    Batch batch;
-    std::string bytes;
+    Batch batch;  // its text with the checkpoint
     Head head;
   };
-  bool gather(std::unique_lock<std::mutex>& lock);
-  [[nodiscard]] Commitment seal(Batch batch);
-  void keep_all();
+  // These hold the lock when called and when they return, and let go of it meanwhile.
+  Commitment seal_pending(std::unique_lock<std::mutex>& lock);
+  void seal_ahead(std::unique_lock<std::mutex>& lock);
+  std::optional<Commitment> next_commit(std::unique_lock<std::mutex>& lock);
+  [[nodiscard]] bool due() const;
+  void run();
   void keep(const Commitment& commit);
 
   const std::unique_ptr<Device> device_;
@@ -87,22 +107,22 @@ class Writer::Core {
   const Clock& clock_;
   const WriterOptions options_;
   const std::string origin_;
-  Tree tree_;  // of the sealing thread
+  Tree tree_;  // of whoever is sealing
 
   mutable std::mutex mutex_;
-  std::condition_variable work_, ready_, sealed_;
+  std::condition_variable work_, sealed_;
   Rules rules_;
   Heads heads_;
   Head head_;
   Batch pending_;
-  std::uint64_t next_ = 0;  // n of the next entry
+  std::uint64_t begin_ = 0;  // n of the first entry in pending_, or of the next
   std::chrono::steady_clock::time_point oldest_;
   std::optional<Error> error_;
   bool hurry_ = false;
   bool stop_ = false;
-  std::optional<Commitment> ready_to_keep_;
-  bool all_sealed_ = false;  // nothing more comes to keep
-  std::thread sealer_, keeper_;
+  bool sealing_ = false;             // somebody is
+  std::optional<Commitment> ahead_;  // sealed, the next for the medium
+  std::thread thread_;
 };
 
 }  // namespace walkdown::record

@@ -219,6 +219,32 @@ TEST_F(TornTest, RecordWithoutASealedEntryIsToldApart) {
   EXPECT_THAT(writer.error().sentence(), HasSubstr("holds no sealed entry"));
 }
 
+// Appends of a commit's worth are sealed by whoever appends, smaller ones by the writer's thread.
+TEST(WriterThreadsTest, SealedByAnyThreadInOrder) {
+  const Scratch scratch;
+  const SystemClock clock;
+  std::vector<std::uint64_t> told;
+  {
+    WriterOptions options;
+    options.sealed = [&told](const EntryView& entry) { told.push_back(entry.n); };
+    auto writer = Writer::create(scratch.path("r"), {"", {}}, test::station(), clock, options);
+    ASSERT_TRUE(writer.ok());
+    std::vector<std::thread> threads;
+    for (int t = 0; t < 4; ++t) {
+      threads.emplace_back([&writer, t] {
+        const std::vector<Draft> some(t % 2 == 0 ? 100 : 30, test::some_reading(t + 1));
+        for (int i = 0; i < 40; ++i) ASSERT_TRUE(writer->append(some).ok());
+      });
+    }
+    for (std::thread& thread : threads) thread.join();
+    ASSERT_TRUE(writer->flush().ok());
+  }
+  ASSERT_EQ(told.size(), 1U + 2 * 40 * 130);
+  for (std::size_t n = 0; n < told.size(); ++n) ASSERT_EQ(told[n], n);
+  const Report report = *verify_file(scratch.path("r"));
+  EXPECT_TRUE(report.holds) << report.why;
+}
+
 TEST(WriterThreadsTest, ManyThreadsAppendOneRecord) {
   const Scratch scratch;
   const SystemClock clock;

@@ -3,6 +3,9 @@
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <sys/stat.h>
+
+#include <string>
 
 #include "tests/record/scratch.h"
 
@@ -67,6 +70,31 @@ TEST_F(WriterTest, DestructorCommitsWhatIsQueued) {
     for (int i = 1; i < 20; ++i) ASSERT_TRUE(writer.append(test::some_reading(i)).ok());
   }
   EXPECT_EQ(verified().entries, 20U);
+}
+
+// All or none of an append, and nothing of those queued before it is lost.
+TEST_F(WriterTest, RefusedDraftTakesOnlyItsOwnAppendWithIt) {
+  Writer writer = create();
+  const Draft too_long{"note", {{"text", std::string(kLongestLine, 'x')}}};
+  ASSERT_TRUE(writer.append(test::some_reading(1)).ok());
+  EXPECT_FALSE(writer.append({test::some_reading(2), too_long}).ok());
+  const auto ticket = writer.append(test::some_reading(3));
+  ASSERT_TRUE(ticket.ok());
+  EXPECT_EQ(ticket->first, 2U);
+  ASSERT_TRUE(writer.flush().ok());
+  EXPECT_EQ(verified().entries, 3U);
+  EXPECT_THAT(test::read_file(path), testing::Not(HasSubstr("M01/R1/P02")));
+}
+
+TEST_F(WriterTest, RoomTakenAheadIsGivenBack) {
+  {
+    Writer writer = create();
+    ASSERT_TRUE(writer.append_and_wait(test::some_reading(1)).ok());
+  }
+  struct stat found {};
+  ASSERT_EQ(::stat(path.c_str(), &found), 0);
+  EXPECT_LT(found.st_blocks * 512, 65536);
+  EXPECT_EQ(verified().entries, 2U);
 }
 
 TEST_F(WriterTest, CloseIsTheEnd) {
