@@ -12,7 +12,8 @@ namespace walkdown::record {
 
 namespace {
 
-constexpr std::size_t kPiece = std::size_t{1} << 17U;  // read at a time
+constexpr std::size_t kPiece =
+    std::size_t{1} << 18U;  // read at a time: smaller ones wake more, larger ones leave the cache
 
 // Lines made ready to be hashed together; few, so that they stay in the nearest cache.
 class Messages {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // The lines of a file, read, parsed and hashed in threads of their own and given in order. Memory:
-// a few blocks of an eighth of a megabyte, or of the longest line.
+// a few blocks of a quarter of a megabyte, or of the longest line.
 #pragma once
 
 #include <cstddef>
