@@ -15,6 +15,7 @@ constexpr double kLargest = 600;          // exponents beyond are cut: all that 
 constexpr std::size_t kMostRepeats = 16;  // of an intermittent, looked at one by one
 
 constexpr double kLeastLead = 1e-3;  // ohm: less is no lead
+constexpr double kAnyJump = 0.1;     // per ohm: a reading that jumps for no known reason
 
 // Density of a log-uniform x with its edges blurred by a ramp: a value a digit below the least
 // fault is still one.
@@ -172,6 +173,13 @@ double Mixture::per_spread(const Seen& seen) const {
   return std::exp(std::clamp(ln, -kLargest, kLargest));
 }
 
+// What nobody thought of: one steady value, or each reading on its own. Without the second, a pin
+// whose readings jump would say hundreds of nats against every load that it cannot have.
+double Mixture::unknown(const Seen& seen) const {
+  const std::uint32_t more = seen.numbers > 1 ? std::min(seen.numbers - 1, 100U) : 0;
+  return priors_.floor_per_ohm * std::clamp(per_spread(seen) * power(kAnyJump, more), 1.0, 1e280);
+}
+
 // Likelihood that each reading repeats the line before, against that of the spread alone.
 double Mixture::repeat_gain(const Slot& slot) const {
   if (!slot.seen.repeated) return 0;
@@ -228,6 +236,19 @@ double Mixture::wobble(const Slot& slot, const Shape& sound) const {
   return std::min(sum * over * per_spread(seen), 1e280);
 }
 
+double Mixture::least_jump(const Slot& slot) const {
+  const Seen& seen = slot.seen;
+  double lowest = 1e30;
+  for (std::uint32_t i = 0; i < seen.count(); ++i) {
+    const Sample& sample = samples_[field_.order[seen.first + i]];
+    if (!sample.over) lowest = std::min(lowest, judged(sample, tester_));
+  }
+  // A loose contact adds little more often than much: the sound loop lies just below.
+  Shape best;
+  best.mean = lowest - 1.5 * priors_.size.loose_lo_ohm;
+  return -std::log(std::max(priors_.load.intermittent * wobble(slot, best), 1e-300));
+}
+
 Weights Mixture::numbers(const Slot& slot, std::uint32_t spec) const {
   Weights w{};
   const LoadRates& rate = priors_.load;
@@ -238,7 +259,7 @@ Weights Mixture::numbers(const Slot& slot, std::uint32_t spec) const {
   }
   at(w, Cause::intermittent) = rate.intermittent * wobble(slot, table_.specs[spec].sound);
   at(w, Cause::repeated) = rate.repeated * repeat_gain(slot);
-  at(w, Cause::unknown) = priors_.floor_per_ohm;
+  at(w, Cause::unknown) = unknown(slot.seen);
   return w;
 }
 
@@ -269,7 +290,7 @@ Weights Mixture::bare(const Slot& slot) const {
   const double loose = rate.intermittent * wobble(slot, any) * std::max(1e-3, own);
   at(w, Cause::unplanned) = rate.unplanned * (own + loose);
   at(w, Cause::repeated) = rate.repeated * repeat_gain(slot);
-  at(w, Cause::unknown) = priors_.floor_per_ohm;
+  at(w, Cause::unknown) = unknown(slot.seen);
   return w;
 }
 

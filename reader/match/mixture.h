@@ -50,6 +50,9 @@ class Mixture {
   // True where repeats differ by more than the tester explains.
   [[nodiscard]] bool unsteady(const Slot& slot) const { return unsteady_[index(slot)] != 0; }
 
+  // For a slot whose readings jump: the cost under the load that would suit them best.
+  [[nodiscard]] double least_jump(const Slot& slot) const;
+
   // Cost of a sound reading of the load that is known most narrowly.
   [[nodiscard]] double least_usual() const { return least_usual_; }
 
@@ -85,6 +88,7 @@ class Mixture {
   // One over the likelihood of the repeats' spread about their mean, when they share one
   // resistance. It stands in every ordinary explanation, so the others are set against it.
   [[nodiscard]] double per_spread(const Seen& seen) const;
+  [[nodiscard]] double unknown(const Seen& seen) const;
   void prepare_slots();
   void prepare_levels();
   void prepare_anybody();

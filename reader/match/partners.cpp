@@ -225,12 +225,15 @@ class Finder {
     marks_.push_back({pack(place, shown(i), planned(i)), excess, i, seeks});
   }
 
-  // Seekers are slots of strong rails, and numbers on free pins, which are rare; an open load may
-  // be what a number on a free pin seeks.
+  // Seekers are slots of strong rails, and numbers on free pins, which are rare. What they seek may
+  // be an open load, or lie on a rail that the exchange did not harm as much: loads much like those
+  // planned may still fit there.
   void mark_odd(std::uint64_t place, std::uint32_t i, const Count& of, Strong strong) {
     const bool is_strong = of.bad >= strong.least && of.bad >= strong.share * of.loads;
     const bool stray = state_.on[i] == kNothing;
-    if (is_strong || stray || field_.slots[i].seen.open()) mark(place, i, is_strong || stray);
+    const bool half_strong = of.bad >= strong.least && of.bad >= strong.share / 2 * of.loads;
+    const bool sought = half_strong || field_.slots[i].seen.open();
+    if (is_strong || stray || sought) mark(place, i, is_strong || stray);
   }
 
   // Every mark with its mirror images: what shows is planned there, and what is planned shows. The

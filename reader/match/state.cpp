@@ -5,12 +5,6 @@
 
 namespace walkdown::match {
 
-namespace {
-
-constexpr double kJumpingStray = 14;  // nats at most that a load saves where nothing should jump
-
-}  // namespace
-
 State::State(const Field& field, const Mixture& mixture) {
   const std::size_t n = field.slots.size();
   on.resize(n);
@@ -37,7 +31,7 @@ void State::set(const Field& field, const Mixture& mixture, std::uint32_t slot, 
   }
   // The cost of jumping readings has a constant in it that says nothing of the load.
   if (mixture.unsteady(held)) {
-    excess[slot] = spec == kNothing ? kJumpingStray : 0;
+    excess[slot] = std::max(0.0, cost[slot] - mixture.least_jump(held));
     return;
   }
   const double usual = spec == kNothing ? 0 : mixture.table().specs[spec].usual;

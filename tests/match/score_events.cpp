@@ -130,7 +130,7 @@ void count(std::map<std::string, std::array<int, 4>>& table, const std::string& 
   ++row[dearer < -1e-6 ? 1 : dearer < 3 ? 2 : 3];
 }
 
-void one(const simulated::Field& field, bool talk, Tally& tally) {
+void one(const simulated::Field& field, std::uint64_t seed, bool talk, Tally& tally) {
   simulated::Bench bench(field);
   match::Explanation explanation = match::explain(bench.field(), bench.mixture(), {});
   bench.ease(explanation.eased);
@@ -141,8 +141,8 @@ void one(const simulated::Field& field, bool talk, Tally& tally) {
   };
   const auto show = [&](const char* what, const Event& event, const Rails& rails) {
     if (!talk) return;
-    std::printf("   %s %s; what happened is dearer by %.2f\n", what, name(event).c_str(),
-                c.dearer(rails));
+    std::printf("   %s %s; what happened is dearer by %.2f (seed %llu)\n", what,
+                name(event).c_str(), c.dearer(rails), static_cast<unsigned long long>(seed));
     for (const Event& e : c.on(c.made(), rails)) print("made", c, bench, e);
     for (const Event& e : c.on(c.fast(), rails)) print("told", c, bench, e);
   };
@@ -192,7 +192,7 @@ int main(int argc, char** argv) {
       setting.ideal_mm2 = i % 2 == 0;
       setting.back_to_back = i % 4 >= 2;
       const bool second = argc > 5 && std::atoi(argv[5]) == 2;
-      one(second ? simulated::simulate_second(setting) : simulated::simulate(setting),
+      one(second ? simulated::simulate_second(setting) : simulated::simulate(setting), setting.seed,
           argc > 4 && std::atoi(argv[4]) == 1, tally);
     }
     std::printf("%s: %.3f of %d mistakes told, %.3f of %d told were made\n", title,
