@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <set>
+#include <map>
 #include <utility>
 
 #include "reader/match/hypothesis.h"
@@ -29,6 +29,7 @@ constexpr double kRivalRoom = 7;  // nats below the best that a rival may lie: a
 constexpr std::size_t kMostRivals = 64;
 constexpr double kWorthwhile = 0.5;     // of what is saved now, that a restart must save by itself
 constexpr double kWorthwhileOne = 0.8;  // where one mistake saves it: refining has tried the rest
+constexpr int kMostStarts = 4;          // of one kind on the same rails
 constexpr std::size_t kMostRegrown = 48;  // rails of one restart
 
 class Explainer {
@@ -220,12 +221,12 @@ class Explainer {
   // may still be the better start: tried again from the plan.
   void restarts() {
     std::sort(losers_.begin(), losers_.end(), better);
-    std::set<std::array<std::uint32_t, 4>> tried;  // the best of each kind on the same rails
+    std::map<std::array<std::uint32_t, 4>, int> tried;  // the best of each kind on the same rails
     for (const Event& start : losers_) {
       const std::array<std::uint32_t, 4> key = {
           field_.rail_of[start.effects.front().slot], field_.rail_of[start.effects.back().slot],
           static_cast<std::uint32_t>(start.kind), static_cast<std::uint32_t>(start.by)};
-      if (tried.insert(key).second) restart(start);
+      if (++tried[key] <= kMostStarts) restart(start);
     }
   }
 
@@ -266,8 +267,9 @@ class Explainer {
       const Event& event = held_.event(i);
       if (event.kind != start.kind || event.by != start.by) return false;
       return std::includes(event.effects.begin(), event.effects.end(), start.effects.begin(),
-                           start.effects.end(),
-                           [](const Effect& a, const Effect& b) { return a.slot < b.slot; });
+                           start.effects.end(), [](const Effect& a, const Effect& b) {
+                             return a.slot != b.slot ? a.slot < b.slot : a.source < b.source;
+                           });
     });
   }
 
