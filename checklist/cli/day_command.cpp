@@ -21,6 +21,7 @@ void add_day(CLI::App& app, Run& chosen) {
   add_day_stops(*day, chosen);
   add_day_faults(*day, chosen);
   add_day_witness(*day, chosen);
+  add_day_time_stamp(*day, chosen);
 }
 
 }  // namespace walkdown::cli

@@ -12,14 +12,15 @@
 
 namespace walkdown::cli {
 
-void add_day_look(CLI::App& day, Run& chosen);     // open, status, plan, close, note
-void add_day_people(CLI::App& day, Run& chosen);   // enrol, in, out, tag
-void add_day_items(CLI::App& day, Run& chosen);    // show-time, answer, second, pause
-void add_day_weather(CLI::App& day, Run& chosen);  // wind, thunder
-void add_day_keys(CLI::App& day, Run& chosen);     // key
-void add_day_stops(CLI::App& day, Run& chosen);    // hold, lift, release, withdraw
-void add_day_faults(CLI::App& day, Run& chosen);   // waive, waive-pin, rehook
-void add_day_witness(CLI::App& day, Run& chosen);  // witness
+void add_day_look(CLI::App& day, Run& chosen);        // open, status, plan, close, note
+void add_day_people(CLI::App& day, Run& chosen);      // enrol, in, out, tag
+void add_day_items(CLI::App& day, Run& chosen);       // show-time, answer, second, pause
+void add_day_weather(CLI::App& day, Run& chosen);     // wind, thunder
+void add_day_keys(CLI::App& day, Run& chosen);        // key
+void add_day_stops(CLI::App& day, Run& chosen);       // hold, lift, release, withdraw
+void add_day_faults(CLI::App& day, Run& chosen);      // waive, waive-pin, rehook
+void add_day_witness(CLI::App& day, Run& chosen);     // witness
+void add_day_time_stamp(CLI::App& day, Run& chosen);  // time-stamp
 
 // One command with arguments of its own; `run` is called when it was chosen.
 template <typename Arguments>

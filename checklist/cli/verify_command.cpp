@@ -11,7 +11,9 @@
 #include "checklist/cli/match_json.h"
 #include "checklist/cli/verify_extract.h"
 #include "checklist/cli/verify_record.h"
+#include "checklist/cli/verify_stamp.h"
 #include "checklist/record/extract_check.h"
+#include "checklist/record/timestamp.h"
 
 namespace walkdown::cli {
 namespace {
@@ -21,6 +23,8 @@ struct VerifyArguments {
   std::string keys;
   std::string mark;
   std::string against;
+  std::string authorities;
+  std::string time_stamp;
   bool json = false;
   bool hash_only = false;
 };
@@ -28,20 +32,24 @@ struct VerifyArguments {
 std::string or_null(bool there, const std::string& json) { return there ? json : "null"; }
 
 // Members beyond the first five are walkdown's own; readers must pass over those they do not know.
-void print_json(const record::Report& report, const std::optional<check::Fork>& fork,
-                bool other_holds) {
+void print_json(const record::Report& report, const std::optional<StampBeside>& beside,
+                const std::optional<check::Fork>& fork, bool other_holds) {
+  const std::string stamp = beside && !beside->found
+                                ? fmt::format(R"(,"time_stamp_why":{})", json_string(beside->why))
+                                : "";
   const std::string against =
       fork ? fmt::format(R"(,"against":{{"holds":{},"differ":{},"entries":{},"line":{},"say":{}}})",
                          other_holds, fork->differ(), fork->entries, fork->line,
                          json_string(fork->sentence()))
            : "";
   fmt::print(R"({{"holds":{},"entries":{},"mark":{},"first_bad":{},"why":{},"closed":{},)"
-             R"("unknown_keys":{},"remarks":{}{}}})"
+             R"("unknown_keys":{},"remarks":{},"time_stamps":{}{}{}}})"
              "\n",
              report.holds, report.entries, or_null(!report.mark.empty(), json_string(report.mark)),
              or_null(report.first_bad.has_value(), std::to_string(report.first_bad.value_or(0))),
              or_null(!report.holds, json_string(report.why)), report.closed,
-             json_list(report.unknown_keys), json_list(report.remarks), against);
+             json_list(report.unknown_keys), json_list(report.remarks), stamps_json(report.stamps),
+             stamp, against);
 }
 
 Status run(const VerifyArguments& arguments) {
@@ -55,18 +63,29 @@ Status run(const VerifyArguments& arguments) {
     if (!keys) return not_done(keys.error());
     options.known = std::move(keys).value();
   }
+  if (!arguments.authorities.empty()) {
+    const auto pem = read_file(arguments.authorities);
+    if (!pem) return not_done(pem.error());
+    if (const auto count = record::count_certificates(*pem); !count) return not_done(count.error());
+    options.authorities = *pem;
+  }
   const auto extract = record::is_extract(arguments.record);
   if (!extract) return not_done(extract.error());
-  if (*extract && (arguments.hash_only || !arguments.against.empty())) {
+  if (*extract && (arguments.hash_only || !arguments.against.empty() ||
+                   !arguments.time_stamp.empty() || !arguments.authorities.empty())) {
     return not_done({Code::usage, "this is an extract, and no whole record", arguments.record,
-                     "leave out --hash-only and --against"});
+                     "leave out --hash-only, --against, --time-stamp and --authorities"});
   }
   if (*extract) return verify_extract(arguments.record, options, arguments.json);
   record::VerifyOptions for_other;
   for_other.hash_only = options.hash_only;
   for_other.known = options.known;
-  const auto report = verify_record(arguments.record, std::move(options));
+  for_other.authorities = options.authorities;
+  const auto beside = stamp_beside(arguments.record, arguments.time_stamp, options.authorities);
+  if (!beside) return not_done(beside.error());
+  auto report = verify_record(arguments.record, std::move(options));
   if (!report) return not_done(report.error());
+  if (*beside && (*beside)->found) report->stamps.push_back(*(*beside)->found);
   std::optional<check::Fork> fork;
   std::optional<Result<record::Report>> other;
   if (!arguments.against.empty()) {
@@ -78,14 +97,17 @@ Status run(const VerifyArguments& arguments) {
     if (!*other) return not_done(other->error());
   }
   if (arguments.json) {
-    print_json(*report, fork, !other || (*other)->holds);
+    print_json(*report, *beside, fork, !other || (*other)->holds);
   } else {
     fmt::print("{}", verify_text(arguments.record, *report));
+    if (*beside) fmt::print("{}", stamp_text(arguments.time_stamp, **beside));
     if (fork) fmt::print("{}{}\n", verify_text(arguments.against, **other), fork->sentence());
   }
   const bool other_holds = !other || (*other)->holds;
-  return report->holds && other_holds && !(fork && fork->differ()) ? Status::nothing_to_act_on
-                                                                   : Status::act;
+  const bool stamp_holds = !*beside || (*beside)->found;
+  return report->holds && other_holds && stamp_holds && !(fork && fork->differ())
+             ? Status::nothing_to_act_on
+             : Status::act;
 }
 
 }  // namespace
@@ -99,6 +121,10 @@ void add_verify(CLI::App& app, Run& chosen) {
   command->add_option("--mark", arguments->mark, "The mark that was written on paper");
   command->add_option("--against", arguments->against,
                       "Another file of the same record: where do the two part?");
+  command->add_option("--authorities", arguments->authorities,
+                      "Certificates (PEM) of time-stamp authorities that you trust");
+  command->add_option("--time-stamp", arguments->time_stamp,
+                      "An authority's answer (.tsr) that is kept beside the record");
   command->add_flag("--hash-only", arguments->hash_only, "Hashes and the last signature only");
   command->add_flag("--json", arguments->json, "One JSON object instead of text");
   command->footer("Example: walkdown verify today.record --keys known-keys.txt");

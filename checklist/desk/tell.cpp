@@ -10,6 +10,7 @@
 #include "checklist/day/answer_value.h"
 #include "checklist/day/body.h"
 #include "checklist/day/duration.h"
+#include "checklist/record/stamped.h"
 
 namespace walkdown::desk {
 namespace {
@@ -211,6 +212,13 @@ std::string torn(const day::Checklist& /*list*/, const json& body) {
 std::string cosign(const day::Checklist& /*list*/, const json& /*body*/) {
   return "a witness has signed the record's head";
 }
+std::string timestamp(const day::Checklist& /*list*/, const json& body) {
+  const auto stamped = record::parse_stamped_body(body);
+  const auto stamp = stamped ? stamped->check() : Result<record::TimeStamp>(stamped.error());
+  if (!stamp) return "a time-stamp that does not hold";
+  return fmt::format("{} signed that the first {} entries stood at {} (RFC 3161 time-stamp)",
+                     stamp->authority, stamped->checkpoint.size, record::stamp_time(stamp->at_ms));
+}
 std::string close(const day::Checklist& /*list*/, const json& body) {
   return "the record was closed" + because(body);
 }
@@ -219,7 +227,7 @@ struct Known {
   std::string_view kind;
   Teller tell;
 };
-constexpr std::array<Known, 33> kKnown = {{{"reading", reading},
+constexpr std::array<Known, 34> kKnown = {{{"reading", reading},
                                            {"answer", answer},
                                            {"enrol", enrol},
                                            {"second", second},
@@ -251,6 +259,7 @@ constexpr std::array<Known, 33> kKnown = {{{"reading", reading},
                                            {"suspended", suspended},
                                            {"clock-step", clock_step},
                                            {"cosign", cosign},
+                                           {"timestamp", timestamp},
                                            {"close", close}}};
 
 }  // namespace

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "checklist/record/stamp_remark.h"
+
 namespace walkdown::record {
 
 namespace {
@@ -187,11 +189,23 @@ void Checker::name_unknown_keys() {
   if (!report_.closed) report_.remarks.emplace_back("the record was not closed");
 }
 
+void Checker::tell_stamps() {
+  for (const StampAt& each : rules_.stamps()) {
+    const bool none = options_.authorities.empty();
+    const auto why = none ? std::nullopt : not_vouched(each.response, options_.authorities);
+    report_.stamps.push_back(
+        {each.n, each.entries, each.stamp.at_ms, each.stamp.authority, !none && !why});
+    report_.remarks.push_back(stamp_remark(each, none, why));
+    if (auto apart = clocks_apart(each)) report_.remarks.push_back(std::move(*apart));
+  }
+}
+
 Report Checker::finish(std::string_view rest) {
   check_end(rest);
   if (!report_.first_bad) check_last_signature();
   check_mark();
   name_unknown_keys();
+  tell_stamps();
   report_.holds = !report_.first_bad;
   return std::move(report_);
 }

@@ -52,6 +52,7 @@ class Checker {
   void check_last_signature();
   void check_mark();
   void name_unknown_keys();
+  void tell_stamps();
 
   const VerifyOptions& options_;
   Rules rules_;

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "checklist/record/cosign.h"
 
-#include <algorithm>
-#include <optional>
-
 namespace walkdown::record {
 
 namespace {
@@ -24,15 +21,6 @@ std::string message(std::uint64_t time_s, const std::string& checkpoint) {
 VerifyKey as_cosigner(VerifyKey key) {
   key.type = kCosigns;
   return key;
-}
-
-std::optional<Hash> hash_of(const json& text) {
-  if (!text.is_string()) return std::nullopt;
-  const auto bytes = from_base64(text.get_ref<const std::string&>());
-  Hash hash{};
-  if (!bytes || bytes->size() != hash.size()) return std::nullopt;
-  std::copy(bytes->begin(), bytes->end(), hash.begin());
-  return hash;
 }
 
 }  // namespace
@@ -62,7 +50,7 @@ Result<Cosigned> parse_cosigned(std::string_view from) {
   const Bytes& bytes = note->signatures.front().bytes;
   if (note->signatures.size() != 1) return not_one("it has more than one signature");
   if (bytes.size() != kTimeBytes + kSignatureBytes) return not_one("it has another length");
-  Cosigned cosigned{std::move(*note), std::move(*checkpoint), 0, 0, {}};
+  Cosigned cosigned{std::move(*note), std::move(*checkpoint), 0, {}};
   const Bytes& kept = cosigned.note.signatures.front().bytes;
   for (std::size_t i = 0; i < kTimeBytes; ++i) {
     cosigned.time_s = (cosigned.time_s << 8U) | kept[i];
@@ -72,25 +60,19 @@ Result<Cosigned> parse_cosigned(std::string_view from) {
 }
 
 Result<Cosigned> parse_cosign_body(const json& body) {
-  const auto note = body.find("note"), to = body.find("to"), path = body.find("path");
+  const auto note = body.find("note");
   if (note == body.end() || !note->is_string()) return not_one("it has no note");
-  if (to == body.end() || !to->is_number_unsigned()) return not_one("it has no `to`");
-  if (path == body.end() || !path->is_array()) return not_one("it has no `path`");
+  auto proof = parse_head_proof(body);
+  if (!proof) return not_one(proof.error().what.c_str());
   auto cosigned = parse_cosigned(note->get_ref<const std::string&>());
-  if (!cosigned) return cosigned.error();
-  cosigned->to = to->get<std::uint64_t>();
-  for (const json& each : *path) {
-    const auto hash = hash_of(each);
-    if (!hash) return not_one("its path is not of hashes");
-    cosigned->path.push_back(*hash);
-  }
+  if (cosigned) cosigned->proof = std::move(*proof);
   return cosigned;
 }
 
 json cosign_body(std::string_view note, std::uint64_t to, const std::vector<Hash>& path) {
-  json texts = json::array();
-  for (const Hash& hash : path) texts.push_back(base64(hash.data(), hash.size()));
-  return {{"note", std::string(note)}, {"path", std::move(texts)}, {"to", to}};
+  json body = {{"note", std::string(note)}};
+  add_head_proof({to, path}, body);
+  return body;
 }
 
 bool is_cosigned_by(const Cosigned& cosigned, const VerifyKey& key) {

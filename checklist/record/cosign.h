@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 // A witness signs a checkpoint on a machine of their own (C2SP tlog-cosignature, Ed25519), from a
 // file or a QR code; the signature comes back, sooner or later, and becomes an entry `cosign`:
-//   note  the checkpoint's text with the witness's signature line, and no other
-//   to    number of entries of a recent checkpoint
-//   path  RFC 6962 consistency proof from the cosigned checkpoint to that one, in base64
-// The proof lets a verifier that keeps only recent heads check a checkpoint of any age.
+//   note      the checkpoint's text with the witness's signature line, and no other
+//   to, path  that this record went through it (head_proof.h)
 #pragma once
 
 #include <cstdint>
@@ -14,7 +12,7 @@
 #include <vector>
 
 #include "checklist/record/checkpoint.h"
-#include "checklist/record/merkle.h"
+#include "checklist/record/head_proof.h"
 #include "checklist/record/signing_key.h"
 
 namespace walkdown::record {
@@ -28,11 +26,10 @@ struct Cosigned {
   Note note;
   Checkpoint checkpoint;
   std::uint64_t time_s = 0;
-  std::uint64_t to = 0;
-  std::vector<Hash> path;
+  HeadProof proof;
 };
 
-// Takes the note apart; `to` and `path` stay empty.
+// Takes the note apart; `proof` stays empty.
 [[nodiscard]] Result<Cosigned> parse_cosigned(std::string_view note);
 [[nodiscard]] Result<Cosigned> parse_cosign_body(const nlohmann::json& body);
 [[nodiscard]] nlohmann::json cosign_body(std::string_view note, std::uint64_t to,

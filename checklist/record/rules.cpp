@@ -79,13 +79,17 @@ std::optional<std::string> Rules::accept(const EntryView& entry, const Heads& he
   if (entry.kind == "close") closed_ = true;
   const bool enrols = entry.kind == "enrol", cosigns = deep_ && entry.kind == "cosign";
   const bool signs = deep_ && is_sign_off_of(entry);
-  if (!enrols && !cosigns && !signs) return std::nullopt;
+  const bool stamps = deep_ && entry.kind == "timestamp";
+  if (!enrols && !cosigns && !stamps && !signs) return std::nullopt;
   const json body = parse_canonical(entry.body);
   if (enrols) {
     if (auto why = enrol(body)) return why;
   }
   if (cosigns) {
     if (auto why = cosignature(body, heads)) return why;
+  }
+  if (stamps) {
+    if (auto why = time_stamp(entry, body, heads)) return why;
   }
   return signs ? sign_offs(entry, body, heads) : std::nullopt;
 }
@@ -152,11 +156,35 @@ Rules::Why Rules::cosignature(const json& body, const Heads& heads) const {
     return person.role == "witness" && is_cosigned_by(*cosigned, person.key);
   });
   if (!by_witness) return "the cosignature is by nobody who is enrolled as witness";
-  const Head* head = heads.find(cosigned->to);
-  if (head == nullptr || !holds_consistency(cosigned->checkpoint.size, cosigned->checkpoint.root,
-                                            head->size, head->root, cosigned->path)) {
+  const Head* head = heads.find(cosigned->proof.to);
+  if (head == nullptr || !leads_to(cosigned->checkpoint, cosigned->proof, *head)) {
     return "the cosigned state is not one that this record was in";
   }
+  return std::nullopt;
+}
+
+Rules::Why Rules::time_stamp(const EntryView& entry, const json& body, const Heads& heads) {
+  auto stamped = parse_stamped_body(body);
+  if (!stamped) return stamped.error().what;
+  if (stamped->checkpoint.origin != origin_) return "the time-stamp is for another record";
+  const bool by_station =
+      std::any_of(stations_.begin(), stations_.end(),
+                  [&](const VerifyKey& key) { return is_signed_by(stamped->note, key); });
+  if (!by_station) return "the time-stamp is over a head that no station of this record signed";
+  const Head* head = heads.find(stamped->proof.to);
+  if (head == nullptr || !leads_to(stamped->checkpoint, stamped->proof, *head)) {
+    return "the stamped state is not one that this record was in";
+  }
+  auto stamp = stamped->check();
+  if (!stamp) return stamp.error().what;
+  const auto same = [&](const StampAt& each) { return each.response == stamped->response; };
+  if (std::any_of(stamps_.begin(), stamps_.end(), same)) {
+    return "the same time-stamp stands in this record already";
+  }
+  const Head* of = heads.find(stamped->checkpoint.size);
+  stamps_.push_back({entry.n, entry.at_ms, stamped->checkpoint.size,
+                     of == nullptr ? std::nullopt : std::optional(of->at_ms), std::move(*stamp),
+                     std::move(stamped->response)});
   return std::nullopt;
 }
 

@@ -31,15 +31,25 @@ using Visitor = std::function<std::optional<std::string>(const EntryView&)>;
 
 struct VerifyOptions {
   // Only numbers, times, hashes and roots, and the signature of the last checkpoint: a quick look
-  // at a large record. Sign-offs, cosignatures and earlier signatures are not checked, nor is the
-  // spelling inside a reading (the root stands for it), and the visitor is not called. Where
-  // something does not hold, the file is read once more with its spelling, to name the line.
+  // at a large record. Sign-offs, cosignatures, time-stamps and earlier signatures are not checked,
+  // nor is the spelling inside a reading (the root stands for it), and the visitor is not called.
+  // Where something does not hold, the file is read once more with its spelling, to name the line.
   bool hash_only = false;
   std::vector<VerifyKey> known;  // keys whose names are trusted; empty: none was given
+  std::string authorities;       // PEM of the time-stamp authorities that are trusted; may be empty
   std::string expected_mark;     // as written on paper; spaces and case do not matter
   Visitor visitor;
   // Told now and then how many bytes of the file have been checked.
   std::function<void(std::uint64_t bytes)> progress;
+};
+
+// A time-stamp in the record. It holds; `vouched` says whether it shows anything to this reader.
+struct StampFound {
+  std::uint64_t n = 0;        // its entry
+  std::uint64_t entries = 0;  // stood at the latest at
+  std::int64_t at_ms = 0;     // the authority's time, UTC
+  std::string authority;
+  bool vouched = false;  // its certificate leads to one of VerifyOptions::authorities
 };
 
 struct Report {
@@ -50,8 +60,9 @@ struct Report {
   std::string why;                         // one sentence; empty where all holds
   bool closed = false;
   std::vector<std::string> unknown_keys;  // vkeys of this record that `known` does not have
-  std::vector<std::string> remarks;       // what holds, but should be known: trust on first use
-  Sealed sealed;                          // to go on from the last good checkpoint
+  std::vector<StampFound> stamps;
+  std::vector<std::string> remarks;  // what holds, but should be known: trust on first use
+  Sealed sealed;                     // to go on from the last good checkpoint
 };
 
 // io where the file cannot be read. A record that does not hold is a Report, not an Error.

@@ -52,6 +52,26 @@ void signatures(Page& page) {
   page.table({"entry", "time", "who", "as", "states"}, rows, "log signs");
 }
 
+// Only where there is one: the steps are of no use otherwise.
+void stamp_steps(Page& page) {
+  const auto& stamps = page.model.check.stamps;
+  if (stamps.empty()) return;
+  page.add(R"(<h3>The time-stamp, with openssl</h3><ol>
+<li>Ask the authority itself for its certificate (a PEM file, here <code>AUTHORITY.pem</code>): one that comes with this
+record proves nothing.</li>
+<li><code>tests/independent/openssl_stamp.sh {0} AUTHORITY.pem</code> takes the request, the answer and the stamped head out
+of entry {1} and has <code>openssl ts -verify</code> check them. By hand: those are <code>request</code>,
+<code>response</code> (both base64) and <code>note</code> of the entry's body, written to <code>head.tsq</code>,
+<code>head.tsr</code> and <code>head.note</code>; then
+<code>openssl ts -verify -data head.note -in head.tsr -CAfile AUTHORITY.pem</code> must say OK, and
+<code>openssl ts -reply -in head.tsr -text</code> shows the time.</li>
+<li>Or <code>walkdown verify {0} --authorities AUTHORITY.pem</code>: it says whose each time-stamp is, and that the stamped
+head is one of this record.</li>
+</ol>
+)",
+           esc(page.model.file), stamps.front().n);
+}
+
 }  // namespace
 
 void signatures_part(Page& page) {
@@ -94,7 +114,9 @@ program: <code>python3 verify_record.py RECORD --mark "..."</code>.</li>
 <code>tests/independent/openssl_check.sh</code> shows how.</li>
 <li>The first 16 hexadecimal digits of the last root are the mark: compare with the paper.</li>
 </ol>
-<h3>What the signatures prove, and what they do not</h3><ul>
+)";
+  stamp_steps(page);
+  page.out += R"(<h3>What the signatures prove, and what they do not</h3><ul>
 <li>The station's signatures prove that these entries, in this order, were written by whoever holds the station's
 key, and that none was changed, dropped or moved afterwards by anybody else.</li>
 <li>A person's sign-off proves that whoever holds that person's key stated this sentence about this state of the

@@ -11,6 +11,8 @@
 #include "checklist/audit/claim.h"
 #include "checklist/check/derive.h"
 #include "checklist/check/fork.h"
+#include "checklist/record/checkpoint.h"
+#include "checklist/record/note.h"
 #include "tests/check/forge.h"
 #include "tests/check/whole_day.h"
 #include "tests/record/scratch.h"
@@ -35,6 +37,16 @@ record::Entry as(const record::Entry& like, const char* kind, nlohmann::json bod
 }
 void insert(Forge& forge, std::size_t i, record::Entry entry) {
   forge.entries.insert(forge.entries.begin() + static_cast<std::ptrdiff_t>(i), std::move(entry));
+}
+
+// The authority's time stands in the answer as text: "20260704190211Z".
+void change_time(nlohmann::json& body) {
+  auto bytes = *record::from_base64(body["response"].get<std::string>());
+  const std::string year = "20";
+  const auto at = std::search(bytes.begin(), bytes.end(), year.begin(), year.end());
+  ASSERT_NE(at, bytes.end());
+  *(at + 3) = static_cast<std::uint8_t>('0' + (*(at + 3) - '0' + 1) % 10);
+  body["response"] = record::base64(bytes);
 }
 
 std::vector<Alteration> alterations() {
@@ -78,7 +90,14 @@ std::vector<Alteration> alterations() {
       {"change an answer",
        [](Forge& f) { f.entries[f.first("answer")].body["value"] = "a person"; },
        "signed something else"},
-      {"drop the second signature of the release", [](Forge& f) { drop(f, f.last("second")); }, ""},
+      {"drop the second signature of the release", [](Forge& f) { drop(f, f.last("second")); },
+       "the stamped state is not one"},
+      {"drop the second signature of the release and the time-stamp after it",
+       [](Forge& f) {
+         drop(f, f.last("second"));
+         drop(f, f.first("timestamp"));
+       },
+       ""},
       {"sign a release nobody signed",
        [](Forge& f) { f.entries[f.first("release")].body.erase("signoff"); }, "has to be signed"},
       {"drop the hold and its lifting",
@@ -124,10 +143,59 @@ std::vector<Alteration> alterations() {
          drop(f, f.last("reading"));
        },
        ""},
-      {"write the note after the release anew",
+      {"write the last note anew",
        [](Forge& f) { f.entries[f.last("note")].body["text"] = "the show did not begin"; }, ""},
       {"seal all of it again with other commits",
        [](Forge& f) { f.entries.back().body["reason"] = "all went well"; }, ""},
+      {"move the time-stamp before the head that it is over",
+       [](Forge& f) {
+         const record::Entry stamp = f.entries[f.first("timestamp")];
+         drop(f, f.first("timestamp"));
+         insert(f, f.first("release"), as(f.entries[f.first("release")], "timestamp", stamp.body));
+       },
+       "not one that this record was in"},
+      {"write what was stamped anew, under the same time-stamp",
+       [](Forge& f) { f.entries[f.first("note")].body["text"] = "the show did not begin"; },
+       "the stamped state is not one that this record was in"},
+      {"put the time-stamp under a head of one's own",
+       [](Forge& f) {
+         auto& body = f.entries[f.first("timestamp")].body;
+         const record::Checkpoint head{f.entries[0].body["origin"], 3, record::Hash{}};
+         body["note"] =
+             record::text(record::sign_note(record::text(head), record::test::station()));
+       },
+       "the stamped state is not one that this record was in"},
+      {"change the time in the time-stamp",
+       [](Forge& f) { change_time(f.entries[f.first("timestamp")].body); },
+       "time-stamp does not hold"},
+      {"drop the time-stamp", [](Forge& f) { drop(f, f.first("timestamp")); }, ""},
+      {"use the time-stamp twice",
+       [](Forge& f) {
+         const record::Entry again = f.entries[f.first("timestamp")];
+         insert(f, f.first("timestamp") + 1, again);
+       },
+       "same time-stamp"},
+      {"waive a pin in the lead's name",
+       [](Forge& f) {
+         insert(f, f.first("release"),
+                as(f.entries[f.first("release")], "waive-pin",
+                   {{"by", "Mara"},
+                    {"role", "lead"},
+                    {"pin", "M02/R1/P02"},
+                    {"verdict", "open"},
+                    {"reason", "by eye"}}));
+       },
+       "has to be signed"},
+      {"take a person's coming out of the field", [](Forge& f) { drop(f, f.first("out")); },
+       kMoved},
+      {"enrol somebody who was not there, and sign in their name",
+       [](Forge& f) {
+         const auto key = record::VerifyKey(record::test::witness().verify_key());
+         insert(f, f.first("release"),
+                as(f.entries[f.first("release")], "enrol",
+                   {{"name", "Nobody"}, {"role", "safety"}, {"vkey", record::text(key)}}));
+       },
+       kMoved},
       {"begin the day with another plan",
        [](Forge& f) {
          auto& plan = f.entries[0].body["show"]["plan"]["text"];

@@ -2,13 +2,23 @@
 #include "tests/check/whole_day.h"
 
 #include "checklist/audit/claim.h"
+#include "checklist/desk/witness.h"
+#include "checklist/record/timestamp.h"
 #include "tests/desk/evening.h"
+#include "tests/record/authority.h"
 
 namespace walkdown::check::test {
 namespace {
 
 using desk::test::Evening;
 using desk::test::fine;
+
+void time_stamp(desk::Desk& desk) {
+  record::test::Authority authority;
+  const std::string note = *desk::head_note(desk.path());
+  const record::Bytes request = *record::time_stamp_request(note, 0x7123456789abcdef);
+  fine(add_time_stamp(desk, note, request, authority.answer(request)));
+}
 
 std::string whole_day() {
   Evening evening;
@@ -36,9 +46,11 @@ std::string whole_day() {
   fine(second(*evening.desk, evening.mara, n));
   evening.release();
   fine(note(*evening.desk, "the show began"));
+  time_stamp(*evening.desk);
   evening.clock.pass(60'000);
   evening.read(desk::test::fitting_line(0));
   evening.read(desk::test::fitting_line(1));
+  fine(note(*evening.desk, "the field is dark"));
   EXPECT_TRUE(evening.desk->close("over").ok());
   evening.desk.reset();
   return record::test::read_file(evening.path);

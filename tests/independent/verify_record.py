@@ -181,6 +181,65 @@ def parse_head(text):
     return origin, int(size), parse_hash(root)
 
 
+# --- time-stamps ------------------------------------------------------------------------------
+
+SHA256 = bytes.fromhex("0609608648016503040201")  # 2.16.840.1.101.3.4.2.1 in DER
+
+
+def der(data, at=0):
+    """(tag, content, behind) of the object at `at`; definite lengths only."""
+    need(len(data) >= at + 2, "the DER was cut")
+    tag, size, at = data[at], data[at + 1], at + 2
+    if size >= 0x80:
+        count = size & 0x7F
+        need(0 < count <= 4 and len(data) >= at + count, "the DER was cut")
+        size, at = int.from_bytes(data[at:at + count], "big"), at + count
+    need(len(data) >= at + size, "the DER was cut")
+    return tag, data[at:at + size], at + size
+
+
+def parts(data):
+    """The objects in a SEQUENCE's content, as (tag, content)."""
+    found, at = [], 0
+    while at < len(data):
+        tag, content, at = der(data, at)
+        found.append((tag, content))
+    return found
+
+
+def sequence(data):
+    tag, content, behind = der(data)
+    need(tag == 0x30 and behind == len(data), "the DER is no sequence, or goes on behind it")
+    return parts(content)
+
+
+def sha256_imprint(content):
+    (_, algorithm), (tag, hash_) = parts(content)
+    need(algorithm.startswith(SHA256) and tag == 4 and len(hash_) == 32, "the imprint is no SHA-256")
+    return hash_
+
+
+def stamp_request(data):
+    """TimeStampReq of RFC 3161 2.4.1: the imprint and the nonce."""
+    fields = sequence(data)
+    numbers = [content for tag, content in fields[2:] if tag == 2]
+    need(len(numbers) == 1, "the request has no nonce")
+    return sha256_imprint(fields[1][1]), numbers[0]
+
+
+def stamp_token(data):
+    """TimeStampResp of 2.4.2, granted: imprint and nonce of the TSTInfo in its SignedData."""
+    fields = sequence(data)
+    need(parts(fields[0][1])[0][1] in (b"\0", b"\1") and len(fields) == 2, "no time-stamp was granted")
+    content_info = parts(fields[1][1])             # OID signedData, [0]
+    signed = parts(der(content_info[1][1])[1])     # version, digests, encapContentInfo, ...
+    inside = parts(signed[2][1])                   # OID TSTInfo, [0]
+    info = sequence(der(inside[1][1])[1])          # in an OCTET STRING
+    numbers = [content for tag, content in info[5:] if tag == 2]
+    need(len(numbers) == 1, "the token has no nonce")
+    return sha256_imprint(info[2][1]), numbers[0]
+
+
 # --- tree -------------------------------------------------------------------------------------
 
 
@@ -307,7 +366,7 @@ class Record:
         self.pending = []          # (line number, entry) since the last checkpoint
         self.root = None
         self.origin, self.stations, self.people = None, [], []
-        self.heads, self.used = {}, set()
+        self.heads, self.used, self.stamps = {}, set(), []
         self.at = self.up = self.pace = 0
         self.closed = False
 
@@ -372,6 +431,8 @@ class Record:
             self.enrol(entry.body)
         if entry.kind == "cosign":
             self.cosign(entry.body)
+        if entry.kind == "timestamp":
+            self.time_stamp(entry.body)
         notes = [entry.body["signoff"]] if "signoff" in entry.body else []
         if "signoffs" in entry.body:
             need(isinstance(entry.body["signoffs"], list) and entry.body["signoffs"], "signoffs is no list")
@@ -425,11 +486,28 @@ class Record:
         need(origin == self.origin, "the cosignature is for another record")
         need(any(role == "witness" and note.cosigned_by(key) for key, _, role in self.people),
              "the cosignature is by nobody who is enrolled as witness")
+        self.went_through(body, size, root)
+
+    def went_through(self, body, size, root):
         to = body.get("to")
         need(type(to) is int and to in self.heads and isinstance(body.get("path"), list),
-             "the cosignature leads to no head")
+             "the signed state leads to no head")
         path = [parse_hash(text) for text in body["path"]]
-        need(consistent(size, root, to, self.heads[to][0], path), "the cosigned state was not this record's")
+        need(consistent(size, root, to, self.heads[to][0], path), "the signed state was not this record's")
+
+    def time_stamp(self, body):
+        """All but the token's own signature, which openssl_stamp.sh leaves to openssl."""
+        note = Note(body.get("note"))
+        origin, size, root = parse_head(note.text)
+        need(origin == self.origin, "the time-stamp is for another record")
+        need(any(note.by(key) for key in self.stations), "no station signed what was stamped")
+        self.went_through(body, size, root)
+        request, response = unbase64(body.get("request")), unbase64(body.get("response"))
+        need(response not in self.stamps, "the same time-stamp twice")
+        self.stamps.append(response)
+        imprint, nonce = stamp_request(request)
+        need(imprint == hashlib.sha256(body["note"].encode()).digest(), "the request is over another head")
+        need((imprint, nonce) == stamp_token(response), "the token answers another request")
 
 
 def mark_of(root):

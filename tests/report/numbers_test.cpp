@@ -10,6 +10,7 @@
 #include <regex>
 #include <set>
 
+#include "checklist/record/base64.h"
 #include "checklist/record/clock.h"
 #include "checklist/record/line.h"
 #include "checklist/report/build.h"
@@ -60,6 +61,22 @@ class Found {
       add(fmt::format("{:.2f}", entry.body["uohm"].get<double>() / 1e6));
     }
     if (entry.body.contains("show_at_ms")) add_time(entry.body["show_at_ms"]);
+    if (entry.kind == "timestamp") add_stamp(entry);
+  }
+  // The authority's time stands in its answer as GeneralizedTime, "20260704190211Z"; how far the
+  // station's clock is from it is worked out here once more.
+  void add_stamp(const record::Entry& entry) {
+    const auto der = record::from_base64(entry.body["response"].get<std::string>());
+    const std::string text(der->begin(), der->end());
+    static const std::regex kTime("(\\d{4})(\\d\\d)(\\d\\d)(\\d\\d)(\\d\\d)(\\d\\d)Z");
+    std::smatch at;
+    ASSERT_TRUE(std::regex_search(text, at, kTime));
+    const std::string when = fmt::format("{}-{}-{}T{}:{}:{}.000Z", at[1].str(), at[2].str(),
+                                         at[3].str(), at[4].str(), at[5].str(), at[6].str());
+    const std::int64_t at_ms = *record::parse_rfc3339(when);
+    add_time(at_ms);
+    add(std::to_string((at_ms - entry.at_ms) / 1000));
+    add("3161");  // the RFC's own
   }
   void add_time(std::int64_t at_ms) {
     const std::string text = record::rfc3339(at_ms);
