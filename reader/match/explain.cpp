@@ -9,6 +9,7 @@
 
 #include "reader/match/hypothesis.h"
 #include "reader/match/partners.h"
+#include "reader/match/rail_set.h"
 #include "reader/match/rivals.h"
 #include "reader/match/simplify.h"
 
@@ -42,14 +43,15 @@ class Explainer {
         state_(held_.state()),
         search_(field, mixture, state_, prices_),
         rivals_(field, state_, search_),
-        dirty_(field.rails.size(), 1),
-        near_(field.rails.size(), 0),
-        changed_(field.rails.size(), 0),
+        dirty_(field.rails.size()),
+        near_(field.rails.size()),
+        changed_(field.rails.size()),
         touched_(field.slots.size(), 0) {}
 
   Explanation make() {
+    dirty_.add_all();
     large();
-    std::fill(dirty_.begin(), dirty_.end(), 1);
+    dirty_.add_all();
     settle(true);
     if (learn()) settle(false);
     restarts();
@@ -68,7 +70,7 @@ class Explainer {
   void settle(bool first) {
     for (int pass = 0; pass < kRefinings; ++pass) {
       for (int round = 0; round < kRounds && grow(first); ++round) first = false;
-      std::fill(dirty_.begin(), dirty_.end(), 0);
+      dirty_.clear();
       if (!refine()) break;
     }
   }
@@ -115,7 +117,7 @@ class Explainer {
     search_.keep(-kPooled);
     Events candidates = pairs(true);
     for (std::uint32_t r = 0; r < field_.rails.size(); ++r) {
-      if (dirty_[r] != 0) inside(r, candidates);
+      if (dirty_.has(r)) inside(r, candidates);
     }
     pool(candidates, state_);
     return accept(std::move(candidates), kTie, first);
@@ -131,24 +133,24 @@ class Explainer {
 
   bool accept(Events candidates, double least, bool remember) {
     std::sort(candidates.begin(), candidates.end(), better);
-    std::fill(dirty_.begin(), dirty_.end(), 0);
+    dirty_.clear();
     std::vector<std::uint32_t> taken_slots;
     bool any = false;
     for (Event& event : candidates) {
       if (event.net <= least) {
-        for (const Effect& e : event.effects) near_[field_.rail_of[e.slot]] = 1;
+        for (const Effect& e : event.effects) near_.add(field_.rail_of[e.slot]);
         continue;
       }
       const bool clash = std::any_of(event.effects.begin(), event.effects.end(),
                                      [&](const Effect& e) { return touched_[e.slot] != 0; });
-      for (const Effect& e : event.effects) dirty_[field_.rail_of[e.slot]] = 1;
+      for (const Effect& e : event.effects) dirty_.add(field_.rail_of[e.slot]);
       if (clash) {
         if (remember && event.kind != Kind::swapped) losers_.push_back(std::move(event));
         continue;
       }
       for (const Effect& e : event.effects) {
         touched_[e.slot] = 1;
-        changed_[field_.rail_of[e.slot]] = 1;
+        changed_.add(field_.rail_of[e.slot]);
         taken_slots.push_back(e.slot);
       }
       held_.take(std::move(event));
@@ -165,11 +167,12 @@ class Explainer {
       const std::uint32_t end = module.first + std::min(module.rails, kMostRails);
       for (std::uint32_t r = module.first; r < end; ++r) {
         for (std::uint32_t q = r + 1; q < end; ++q) {
-          if (dirty_[r] != 0 || dirty_[q] != 0) search_.rail_pair(r, q, out);
+          if (dirty_.has(r) || dirty_.has(q)) search_.rail_pair(r, q, out);
         }
       }
     }
-    const Partners partners = find_partners(field_, mixture_, state_, prices_.far_swap(), dirty_);
+    const Partners partners =
+        find_partners(field_, mixture_, state_, prices_.far_swap(), dirty_.flags());
     for (const auto& [a, b] : partners.rails) search_.rail_pair(a, b, out);
     for (const auto& [a, b] : partners.modules) search_.module_pair(a, b, out);
     if (!far_swaps) return out;
@@ -177,17 +180,17 @@ class Explainer {
     return out;
   }
 
-  [[nodiscard]] bool on_any(std::size_t i, const std::vector<char>& rails) const {
+  [[nodiscard]] bool on_any(std::size_t i, const RailSet& rails) const {
     const Event& event = held_.event(i);
     return std::any_of(event.effects.begin(), event.effects.end(),
-                       [&](const Effect& e) { return rails[field_.rail_of[e.slot]] != 0; });
+                       [&](const Effect& e) { return rails.has(field_.rail_of[e.slot]); });
   }
 
   // Greedy takes the largest first; look once more at each with the others in place. True where
   // something changed.
   bool refine() {
     bool any = false;
-    const std::vector<char> changed = std::exchange(changed_, std::vector<char>(dirty_.size(), 0));
+    const RailSet changed = std::exchange(changed_, RailSet(field_.rails.size()));
     for (std::size_t i = 0; i < held_.size(); ++i) {
       if (!held_.held(i) || !held_.alone(i) || !on_any(i, changed)) continue;
       held_.lift(i);
@@ -205,7 +208,8 @@ class Explainer {
         any = true;
         // Something else may fit here now.
         for (const Effect& e : held_.event(i).effects) {
-          dirty_[field_.rail_of[e.slot]] = changed_[field_.rail_of[e.slot]] = 1;
+          dirty_.add(field_.rail_of[e.slot]);
+          changed_.add(field_.rail_of[e.slot]);
         }
       }
       if (best.net <= kTie) continue;
@@ -275,12 +279,13 @@ class Explainer {
 
   void regrow(const std::vector<std::uint32_t>& rails) {
     search_.keep(-kPooled);
+    for (const std::uint32_t r : rails) dirty_.add(r);
     for (int round = 0; round < kRounds; ++round) {
       Events found;
       for (const std::uint32_t r : rails) {
-        inside(r, found);
+        if (dirty_.has(r)) inside(r, found);
         for (const std::uint32_t q : rails) {
-          if (q > r) search_.rail_pair(r, q, found);
+          if (q > r && (dirty_.has(r) || dirty_.has(q))) search_.rail_pair(r, q, found);
         }
       }
       std::erase_if(found, [&](const Event& event) {
@@ -335,9 +340,9 @@ class Explainer {
   State& state_;
   Search search_;
   Rivals rivals_;
-  std::vector<char> dirty_;    // rails to look at in the next round
-  std::vector<char> near_;     // rails on which a mistake was all but taken
-  std::vector<char> changed_;  // rails on which one was taken since refine() looked
+  RailSet dirty_;              // to look at in the next round
+  RailSet near_;               // on these a mistake was all but taken
+  RailSet changed_;            // on these one was taken since refine() looked
   std::vector<char> touched_;  // slots taken in this one
   double eased_ = 0;
   Events losers_;  // of the first round: clashed with what was taken

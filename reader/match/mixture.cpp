@@ -322,10 +322,12 @@ double Mixture::cost(const Slot& slot, std::uint32_t spec) const {
   return -std::log(std::clamp(sum, 1e-300, 1e300));
 }
 
-double Mixture::sound(const Slot& slot, std::uint32_t spec) const {
-  if (spec != kNothing) {
-    const double here = clearly_sound(slot, spec);
-    if (here > 0) return here / (here + table_.specs[spec].rivals);
+double Mixture::sound(const Slot& slot, std::uint32_t spec, double cost) const {
+  if (spec != kNothing && plain(slot)) {
+    // So large only where nothing but a sound load was weighed: clearly_sound().
+    const double here = std::exp(-cost);
+    const double rivals = table_.specs[spec].rivals;
+    if (here > (kClearly + 1) * rivals) return here / (here + rivals);
   }
   return posterior(slot, spec)[static_cast<std::size_t>(Cause::sound)];
 }

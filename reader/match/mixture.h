@@ -33,8 +33,12 @@ class Mixture {
   // Why the readings are what they are, given the spec. Sound with certainty for an unread slot.
   [[nodiscard]] Posterior posterior(const Slot& slot, std::uint32_t spec) const;
 
-  // Of that, the probability of a sound load; cheaper where the readings are in the middle.
-  [[nodiscard]] double sound(const Slot& slot, std::uint32_t spec) const;
+  // Of that, the probability of a sound load; cheaper where the readings are in the middle. `cost`
+  // is what cost() gave.
+  [[nodiscard]] double sound(const Slot& slot, std::uint32_t spec, double cost) const;
+  [[nodiscard]] double sound(const Slot& slot, std::uint32_t spec) const {
+    return sound(slot, spec, cost(slot, spec));
+  }
 
   // True where the readings could come from a sound load of this spec; a number could come from
   // anything but "nothing".

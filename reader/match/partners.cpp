@@ -11,8 +11,9 @@ namespace {
 
 constexpr double kCell = 0.4;         // ohm
 constexpr std::int32_t kBare = -100;  // the cell of "nothing": over range, or no load planned
-constexpr std::size_t kMostEqual = 200;
-constexpr double kShared = 0.3;  // of the bad slots of the side that has fewer
+constexpr std::size_t kMostEqual = 32;
+constexpr double kShared = 0.3;     // of the bad slots of the side that has fewer
+constexpr double kLeastShared = 2;  // one alone is two pins that changed places
 constexpr std::uint64_t kMix = 0x9E3779B97F4A7C15U;
 
 struct Mark {
@@ -153,7 +154,8 @@ class Finder {
       std::size_t end = i;
       while (end < pairs.size() && pairs[end] == pairs[i]) ++end;
       const std::uint32_t both = std::min(of[pairs[i].first].bad, of[pairs[i].second].bad);
-      if (static_cast<double>(end - i) >= kShared * both) pairs[kept++] = pairs[i];
+      const auto shared = static_cast<double>(end - i);
+      if (shared >= std::max(kLeastShared, kShared * both)) pairs[kept++] = pairs[i];
       i = end;
     }
     pairs.resize(kept);

@@ -70,6 +70,7 @@ std::uint64_t seen_hash(const State& state, const Event& event) {
 void pool(Events& events, const State& state) {
   std::sort(events.begin(), events.end(), better);
   std::unordered_map<std::uint64_t, std::size_t> first;
+  first.reserve(events.size());
   std::vector<double> more(events.size(), 0.0);
   std::size_t kept = 0;
   for (std::size_t i = 0; i < events.size(); ++i) {

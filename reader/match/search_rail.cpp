@@ -19,8 +19,10 @@ constexpr int kMostShift = 12;
 constexpr double kStrayToo =
     8;  // nats: a shift leaves its first pins bare; one stray may be on them
 constexpr double kUnknown = 1e300;
-constexpr double kMostMild = 1.5;  // nats
-constexpr int kMostBlock = 160;    // pins of a wrapped block at most
+constexpr double kLeastBody = 0.5;  // nats that a ring saves beside its head: the longer part of it
+                                    // lies there, or it is a shorter one the other way round
+constexpr double kMostMild = 1.5;   // nats
+constexpr int kMostBlock = 160;     // pins of a wrapped block at most
 
 }  // namespace
 
@@ -130,7 +132,7 @@ class RailSearch {
       best = std::max(best, sum - least);
     }
     const auto ends = static_cast<std::size_t>(size_);
-    return {best + largest(bares_, ends), best > 0.5 ? best + largest(heads_, ends) : 0};
+    return {best + largest(bares_, ends), best > kLeastBody ? best + largest(heads_, ends) : 0};
   }
 
   // Sum of the first n of values that fall.
@@ -182,6 +184,13 @@ class RailSearch {
       const double here = u < size_ ? 0 : gain(flip(u), flip(u - size_));
       sum_[static_cast<std::size_t>(u) + 1] = sum_[static_cast<std::size_t>(u)] + here;
     }
+    top_ = sum_;
+    for (std::size_t u = top_.size() - 1; u > 0; --u) top_[u - 1] = std::max(top_[u - 1], top_[u]);
+  }
+
+  // The best that positions from `from` on give, whatever the end, that end not before `end`.
+  [[nodiscard]] double at_best(int from, int end) const {
+    return top_[static_cast<std::size_t>(end)] - sum_[static_cast<std::size_t>(from)];
   }
 
   [[nodiscard]] double along(int from, int to) const {  // positions [from, to)
@@ -211,12 +220,13 @@ class RailSearch {
     const int after = std::min(n_, lo + size_);
     const double start = bared(lo, after);
     if (start < -kStrayToo || start + excess_ - shared < search_.keep_) return;
-    const int run = end_of_run(lo);
-    slide(lo, run, start + along(after, run) - shared, shared);
-    if (size_ == 1) return;
-    const int count = end_by_count(lo);
-    if (count != run) slide(lo, count, start + along(after, count) - shared, shared);
-    sequence(lo, shared);
+    if (start + at_best(after, after) - shared >= search_.keep_) {
+      const int run = end_of_run(lo);
+      slide(lo, run, start + along(after, run) - shared, shared);
+      const int count = size_ == 1 ? run : end_by_count(lo);
+      if (count != run) slide(lo, count, start + along(after, count) - shared, shared);
+    }
+    if (size_ > 1) sequence(lo, shared);
   }
 
   // The first place where `size` free pins lie side by side, or the rail's end.
@@ -304,16 +314,23 @@ class RailSearch {
     for (int lo = 0; lo + size_ + 1 < n_ && !(bounding_ && wrap_hope_); ++lo) {
       double head = 0;
       for (int u = lo; u < lo + size_; ++u) head += state_.excess[slot(flip(u))];
+      const double least = std::max(kLeastBody, search_.keep_ + price - head);
+      if (at_best(lo + size_, lo + size_ + 1) < least) continue;
       const int last = std::min(n_, lo + kMostBlock);
       for (int end = lo + size_ + 2; end <= last; ++end) {
-        const double body = along(lo + size_, end) - price;
-        if (body + head >= search_.keep_) wrap(lo, end, body, price);
+        const double body = along(lo + size_, end);
+        if (body >= least) wrap(lo, end, body - price, price);
       }
     }
   }
 
   void wrap(int lo, int end, double net, double price) {
     const int length = end - lo;
+    double hope = net;
+    for (int u = lo; u < lo + size_ && !bounding_; ++u) {
+      hope += search_.most(slot(flip(u)), spec(flip(u + length - size_)));
+    }
+    if (hope < search_.keep_) return;
     for (int u = lo; u < lo + size_; ++u) net += gain(flip(u), flip(u + length - size_));
     if (net < search_.keep_) return;
     wrap_hope_ = true;
@@ -341,7 +358,7 @@ class RailSearch {
   bool bounding_ = false;  // gains are bounds, and no event is made
   bool slide_hope_ = false, wrap_hope_ = false;
   int by_ = 1, dir_ = 1, size_ = 1;
-  std::vector<double> sum_;
+  std::vector<double> sum_, top_;           // along the diagonal; the largest from there on
   std::vector<double> bare_gain_;           // by slot
   std::vector<std::pair<int, int>> moves_;  // of a sequence: position, source position
   std::vector<char> filled_;

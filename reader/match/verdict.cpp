@@ -35,6 +35,8 @@ class Judge {
 
   Judged make() {
     Judged out;
+    out.pins.reserve(field_.slots.size());
+    out.slot.reserve(field_.slots.size());
     for (std::uint32_t i = 0; i < field_.slots.size(); ++i) {
       const Slot& slot = field_.slots[i];
       const bool stray = slot.spec == kNothing && slot.seen.numbers > 0;
@@ -85,7 +87,7 @@ class Judge {
         shift_.doubted_igniter == plan_.pins[slot.planned].load.igniter) {
       return 0;
     }
-    return mixture_.sound(slot, slot.spec);
+    return mixture_.sound(slot, slot.spec, state_.cost[i]);
   }
 
   Verdict word(const Slot& slot, const PinVerdict& verdict, std::uint32_t i) {
