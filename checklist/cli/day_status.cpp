@@ -54,9 +54,9 @@ class Page {
 
   void top() {
     line(fmt::format("{}  {}", clock(state_.at_ms), headline(state_.word)));
-    if (state_.hold) {
-      line(fmt::format("  hold by {}{}", state_.hold->by.empty() ? "somebody" : state_.hold->by,
-                       state_.hold->reason.empty() ? "" : ": " + state_.hold->reason));
+    for (const day::HoldLog& hold : state_.holds) {
+      line(fmt::format("  hold by {}{}", hold.by.empty() ? "somebody" : hold.by,
+                       hold.reason.empty() ? "" : ": " + hold.reason));
     }
     if (state_.show_at_ms) {
       const std::int64_t in_ms = *state_.show_at_ms - state_.at_ms;

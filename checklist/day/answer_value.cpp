@@ -14,11 +14,17 @@ namespace {
 constexpr std::int64_t kLargest_milli = 1'000'000'000'000;
 constexpr std::size_t kLongestText = 500;
 
+std::string one_of(const std::vector<std::string>& choices) {
+  std::string list;
+  for (const std::string& each : choices) list += (list.empty() ? "" : ", ") + each;
+  return list;
+}
+
 Result<Value> chosen(const View& view, const Item& item, const nlohmann::json& body) {
   const std::string value = text_in(body, "value");
   if (!contains(item.choices, value)) {
     return refusal(fmt::format("\"{}\" is none of the states that {} can be in", value, item.id),
-                   "choose what was seen");
+                   "choose what was seen: " + one_of(item.choices));
   }
   Value found{value, contains(item.good, value), {}};
   if (!found.good) found.why = "was found: " + value;

@@ -82,7 +82,8 @@ void Picture::ground() {
   }
   for (const auto& [person, n] : day.in_field) state_.in_field.push_back(person);
   for (const auto& [person, n] : day.tags) state_.tags.push_back(person);
-  state_.hold = day.hold;
+  state_.holds = day.holds;
+  if (!day.holds.empty()) state_.hold = day.holds.front();
   for (const auto& [period_ms, wind] : day.winds) state_.winds.push_back(wind);
 }
 

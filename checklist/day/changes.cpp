@@ -77,6 +77,16 @@ void of_keys(const State& before, const State& after, std::vector<std::string>& 
   }
 }
 
+// A tag at a box without its key keeps nobody from anything, whatever its owner believes.
+void of_empty_box(const Checklist& list, const State& after, std::vector<std::string>& said) {
+  for (std::size_t i = 0; i < after.keys.size(); ++i) {
+    const KeyState& key = after.keys[i];
+    if (!key.person && key.holder != list.keys.at(i).firing) continue;
+    said.push_back(fmt::format("but the {} is {}: nobody is to go in before it is back", key.name,
+                               key.person ? "with " + key.holder : "in the " + key.holder));
+  }
+}
+
 }  // namespace
 
 std::vector<std::string> changes(const Checklist& list, const State& before, const State& after) {
@@ -86,11 +96,16 @@ std::vector<std::string> changes(const Checklist& list, const State& before, con
   of_keys(before, after, said);
   of_lists(before.in_field, after.in_field, "{} is in the field", "{} is out of the field", said);
   of_lists(before.tags, after.tags, "{} hung a tag", "the tag of {} is back", said);
-  if (!before.hold && after.hold) {
-    said.push_back(fmt::format("hold{}{}", after.hold->by.empty() ? "" : " by " + after.hold->by,
-                               after.hold->reason.empty() ? "" : ": " + after.hold->reason));
+  if (after.tags.size() > before.tags.size()) of_empty_box(list, after, said);
+  for (const HoldLog& hold : after.holds) {
+    const auto is_it = [&](const HoldLog& each) { return each.n == hold.n; };
+    if (std::any_of(before.holds.begin(), before.holds.end(), is_it)) continue;
+    said.push_back(fmt::format("hold{}{}", hold.by.empty() ? "" : " by " + hold.by,
+                               hold.reason.empty() ? "" : ": " + hold.reason));
   }
-  if (before.hold && !after.hold) said.emplace_back("the hold was lifted");
+  if (before.hold && !after.hold) {
+    said.emplace_back(before.holds.size() == 1 ? "the hold was lifted" : "all holds were lifted");
+  }
   of_release(before.release, after.release, said);
   return said;
 }

@@ -96,11 +96,15 @@ struct WindLog {
   std::string role;  // empty for the instrument
 };
 
+// One hold for each that was called: the second caller saw something of his own.
 struct HoldLog {
   std::uint64_t n = 0;
   std::string by;
   std::string reason;
 };
+
+// "Cy called a hold: smoke"
+[[nodiscard]] std::string said(const HoldLog& hold);
 
 enum class ReleaseWord : std::uint8_t { none, pending, stands, fallen };
 
@@ -138,7 +142,7 @@ struct Day {
   std::map<std::string, PinWaiver> pin_waivers;  // by address
   std::map<std::int64_t, WindLog> winds;         // by averaging time in ms
   std::vector<ThunderLog> thunder;               // in order
-  std::optional<HoldLog> hold;
+  std::vector<HoldLog> holds;                    // since the last lift, in order
   ReleaseLog release;
   bool released_once = false;
   std::optional<std::size_t> last_answered;
@@ -148,6 +152,7 @@ struct Day {
   std::uint64_t ignored_count = 0;
 
   static constexpr std::size_t kMostIgnored = 1'000;
+  static constexpr std::size_t kMostHolds = 100;  // then the last gives way to the next
 };
 
 }  // namespace walkdown::day

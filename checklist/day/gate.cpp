@@ -21,11 +21,7 @@ void look_at_item(const View& view, std::size_t index, Moment moment, Gate& gate
 // The ground itself, whether or not the checklist asks for it.
 void look_at_ground(const View& view, Gate& gate) {
   const Day& day = view.day;
-  if (day.hold) {
-    gate.against.push_back(fmt::format("{} called a hold{}",
-                                       day.hold->by.empty() ? "somebody" : day.hold->by,
-                                       day.hold->reason.empty() ? "" : ": " + day.hold->reason));
-  }
+  for (const HoldLog& hold : day.holds) gate.against.push_back(said(hold));
   for (const auto& [person, n] : day.in_field) gate.against.push_back(person + " is in the field");
   for (const auto& [person, n] : day.tags) {
     gate.against.push_back("the tag of " + person + " is not back");
@@ -33,6 +29,15 @@ void look_at_ground(const View& view, Gate& gate) {
 }
 
 }  // namespace
+
+std::string said(const HoldLog& hold) {
+  return fmt::format("{} called a hold{}", hold.by.empty() ? "somebody" : hold.by,
+                     hold.reason.empty() ? "" : ": " + hold.reason);
+}
+
+bool stands(const View& view, Moment moment) {
+  return view.day.release.word == ReleaseWord::stands && gate(view, moment).open();
+}
 
 Gate gate(const View& view, Moment moment) {
   Gate gate;

@@ -21,4 +21,7 @@ struct Gate {
 
 [[nodiscard]] Gate gate(const View& view, Moment moment);
 
+// Whether the release stands at this moment: it may have fallen since the last entry.
+[[nodiscard]] bool stands(const View& view, Moment moment);
+
 }  // namespace walkdown::day

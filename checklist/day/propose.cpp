@@ -148,8 +148,13 @@ Result<Body> propose_hold(const Fold& fold, Now now, std::string by_whom, std::s
   return propose(fold, now, "hold", std::move(body));
 }
 
-Result<Body> propose_lift(const Fold& fold, Now now, const Who& who, std::string reason) {
-  return propose(fold, now, "lift", by(who, {{"reason", std::move(reason)}}));
+Result<Body> propose_lift(const Fold& fold, Now now, const Who& who, std::string reason,
+                          std::optional<std::uint64_t> of) {
+  const auto& holds = fold.day().holds;
+  if (!of && !holds.empty()) of = holds.back().n;
+  Body body = by(who, {{"reason", std::move(reason)}});
+  if (of) body["of"] = *of;
+  return propose(fold, now, "lift", std::move(body));
 }
 
 Result<Body> propose_waive(const Fold& fold, Now now, const Who& who, std::string item,

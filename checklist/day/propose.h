@@ -77,7 +77,9 @@ Result<Body> propose_key_put(const Fold& fold, Now now, const Who& who, std::str
 Result<Body> propose_key_take(const Fold& fold, Now now, const Who& who, std::string key);
 
 Result<Body> propose_hold(const Fold& fold, Now now, std::string by = {}, std::string reason = {});
-Result<Body> propose_lift(const Fold& fold, Now now, const Who& who, std::string reason);
+// `of`: the last hold that the lead knew of when the reason was written; empty: all that are on.
+Result<Body> propose_lift(const Fold& fold, Now now, const Who& who, std::string reason,
+                          std::optional<std::uint64_t> of = std::nullopt);
 Result<Body> propose_waive(const Fold& fold, Now now, const Who& who, std::string item,
                            std::string reason);
 Result<Body> propose_waive_pin(const Fold& fold, Now now, const Who& who, std::string pin,

@@ -31,15 +31,15 @@ Done needs_hold(const Scene& scene, const Item& item) {
 
 Done check_answer(const Scene& scene) {
   const std::size_t index = scene.view.list.item(scene.text("item"));
-  if (index == Checklist::npos)
-    return refusal("the checklist has no such item: " + scene.text("item"));
+  if (index == Checklist::npos) return no_such_item(scene);
   const Item& item = scene.view.list.items[index];
   if (!item.asked() || item.kind == Kind::wind) {
-    return refusal(item.id + " is not answered by anyone: it follows from what is");
+    return refusal(item.id + " is not answered by anyone: it follows from what is",
+                   item.kind == Kind::wind ? "read the wind and enter that"
+                                           : "see to what it is about, and it will hold by itself");
   }
   if (locked(scene.view, item.stage)) {
-    return refusal(fmt::format("\"{}\" has not begun: the pause before it is not closed",
-                               scene.view.list.stages[item.stage].title));
+    return not_begun(scene, item.stage);
   }
   if (const auto value = answer_value(scene.view, item, scene.body()); !value) return value.error();
   if (const Done fine = needs_hold(scene, item); !fine) return fine;
@@ -71,21 +71,24 @@ void apply_answer(const Scene& scene, Day& day, PinBook& /*book*/) {
 
 Done check_second(const Scene& scene) {
   const auto of = whole_in(scene.body(), "of");
-  if (!of || *of < 0) return refusal("it does not say what it confirms");
+  if (!of || *of < 0) return refusal("it does not say what it confirms", "name the entry");
   const auto open = open_claim(scene.view, static_cast<std::uint64_t>(*of));
-  if (!open) return refusal(fmt::format("entry {} waits for no second signature", *of));
+  if (!open)
+    return refusal(fmt::format("entry {} waits for no second signature", *of),
+                   "look at the list of those that wait; what was broken since is done anew");
   if (open->claim.by == scene.by() || open->barred == scene.by()) {
     return refusal("one person cannot sign twice", "let somebody else look and sign");
   }
   if (open->claim.what != scene.text("what")) {
-    return refusal("what is confirmed is not what was claimed: " + open->claim.what);
+    return refusal("what is confirmed is not what was claimed: " + open->claim.what,
+                   "look again and confirm what was claimed, or let it be claimed anew");
   }
   if (scene.moment.aged_ms - open->claim.moment.aged_ms > kSecondWithin_ms) {
     return refusal("the first signature is too old to be confirmed", "sign both anew");
   }
   if (open->needs_gate) {
     const Gate now = gate(scene.view, scene.moment);
-    if (!now.open()) return refusal("the gate is shut: " + now.against.front());
+    if (!now.open()) return gate_is_shut(now);
   }
   return signed_by(scene, open->roles);
 }
@@ -96,20 +99,33 @@ void apply_second(const Scene& scene, Day& day, PinBook& book) {
   book.forget_waivers();
 }
 
+Error no_such_stage(const Scene& scene) {
+  std::string stages;
+  for (const Stage& each : scene.view.list.stages) stages += (stages.empty() ? "" : ", ") + each.id;
+  return refusal("the checklist has no such stage: " + scene.text("stage"),
+                 "choose one of these: " + stages);
+}
+
+Error already_closed(const Scene& scene, std::size_t stage) {
+  const std::string& by = scene.day().pauses[stage]->by;
+  return refusal(fmt::format("{} has closed this pause already", by), "go on with the next stage");
+}
+
 Done check_pause(const Scene& scene) {
   const std::size_t index = scene.view.list.stage(scene.text("stage"));
-  if (index == Checklist::npos) return refusal("the checklist has no such stage");
+  if (index == Checklist::npos) return no_such_stage(scene);
   const Stage& stage = scene.view.list.stages[index];
-  if (locked(scene.view, index)) return refusal("the stage has not begun");
+  if (locked(scene.view, index)) return not_begun(scene, index);
   if (index == scene.view.list.last_release_stage()) {
-    return refusal("the release itself closes this stage");
+    return refusal("the release itself closes this stage", "sign the release");
   }
-  if (scene.day().pauses[index]) return refusal("this pause is closed already");
+  if (scene.day().pauses[index]) return already_closed(scene, index);
   for (std::size_t i = stage.first; i < stage.first + stage.count; ++i) {
     const Judgement found = judge(scene.view, i, scene.moment);
     if (found.good()) continue;
     return refusal(
-        fmt::format("{} is {}: {}", scene.view.list.items[i].id, word(found.standing), found.why));
+        fmt::format("{} is {}: {}", scene.view.list.items[i].id, word(found.standing), found.why),
+        "see to it first, or let the lead waive it with a reason");
   }
   return signed_by(scene, stage.pause_by);
 }

@@ -23,19 +23,25 @@ Roles wind_roles(const Checklist& list) {
   return roles;
 }
 
+Error no_wind_item() {
+  return refusal("the checklist asks nobody for the wind",
+                 "keep it as a note, or begin a record with a checklist that has a wind item");
+}
+
 Done check_wind(const Scene& scene) {
   const auto mean = whole_in(scene.body(), "mean_mm_per_s");
   const auto gust = whole_in(scene.body(), "gust_mm_per_s");
   const auto period = whole_in(scene.body(), "period_ms");
   if (!period || (*period != 600'000 && *period != 120'000)) {
-    return refusal("a mean wind is over 10 min or 2 min");
+    return refusal("a mean wind is over 10 min or 2 min", "give one of the two");
   }
   if (!mean || !gust || *mean < 0 || *gust < *mean || *gust > kFastest_mm_per_s) {
-    return refusal("a wind has a mean, and gusts no lower than it");
+    return refusal("a wind has a mean, and gusts no lower than it, up to 120 m/s",
+                   "give both in m/s, and the highest 3 s mean as the gust");
   }
   if (scene.text("from") == "instrument") return done();
   const Roles roles = wind_roles(scene.view.list);
-  if (roles.empty()) return refusal("the checklist asks nobody for the wind");
+  if (roles.empty()) return no_wind_item();
   return signed_by(scene, roles);
 }
 
@@ -86,11 +92,12 @@ void apply_suspended(const Scene& scene, Day& day, PinBook& book) {
 Done check_show_time(const Scene& scene) {
   const auto show_at_ms = whole_in(scene.body(), "show_at_ms");
   if (!show_at_ms || *show_at_ms < 0 || *show_at_ms >= kEndOfTime_ms) {
-    return refusal("it does not say when the show is");
+    return refusal("it does not say when the show is", "give a date and a time of day");
   }
   const std::int64_t offset_min = whole_in(scene.body(), "utc_offset_min").value_or(0);
   if (offset_min < -kMostOffset_min || offset_min > kMostOffset_min) {
-    return refusal("no clock on the wall is so far from UTC");
+    return refusal("no clock on the wall is so far from UTC",
+                   "give its distance from UTC, 14 h at most");
   }
   return signed_by(scene, scene.view.list.lead);
 }

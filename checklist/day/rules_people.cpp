@@ -17,14 +17,20 @@ constexpr std::size_t kMostPeople = 1'000;
 Done check_enrol(const Scene& scene) {
   const Enrolled person{scene.text("name"), scene.text("role"), scene.text("vkey")};
   if (person.name.empty() || person.role.empty() || person.vkey.empty()) {
-    return refusal("an enrolment needs a name, a role and a key");
+    return refusal("an enrolment needs a name, a role and a key", "give all three");
   }
-  if (scene.day().people.size() >= kMostPeople) return refusal("too many people are enrolled");
+  if (scene.day().people.size() >= kMostPeople) {
+    return refusal("1,000 people are enrolled, and a day takes no more", "begin another record");
+  }
   for (const Enrolled& other : scene.day().people) {
-    if (other == person) return refusal(person.name + " is enrolled in this role already");
+    if (other == person) {
+      return refusal(fmt::format("{} is enrolled as {} already", person.name, person.role),
+                     "let them sign as that");
+    }
     if ((other.name == person.name) != (other.vkey == person.vkey)) {
       return refusal(
-          fmt::format("{} cannot be enrolled: name or key is that of {}", person.name, other.name));
+          fmt::format("{} cannot be enrolled: name or key is that of {}", person.name, other.name),
+          "one name has one key: give the other person another name, or the key of this name");
     }
   }
   return done();
@@ -35,7 +41,7 @@ void apply_enrol(const Scene& scene, Day& day, PinBook& /*book*/) {
 }
 
 Done check_person(const Scene& scene) {
-  if (scene.text("person").empty()) return refusal("it does not say who");
+  if (scene.text("person").empty()) return refusal("it does not say who", "give the name");
   return done();
 }
 
@@ -54,7 +60,10 @@ void apply_in(const Scene& scene, Day& day, PinBook& book) {
 Done check_return(const Scene& scene, const std::map<std::string, std::uint64_t>& out,
                   const char* what) {
   const std::string person = scene.text("person");
-  if (!out.contains(person)) return refusal(fmt::format("{} {}", person, what));
+  if (!out.contains(person)) {
+    return refusal(fmt::format("{} {}", person.empty() ? "nobody" : person, what),
+                   "look at who is out, and write the name as it stands there");
+  }
   if (scene.by() != person && scene.text("reason").empty()) {
     return refusal("only the owner can do this alone",
                    "give a reason, and let a second person sign");

@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "checklist/day/gate.h"
 #include "checklist/day/standing.h"
 #include "checklist/record/entry.h"
 #include "reader/result.h"
@@ -23,7 +24,12 @@ struct Scene {
   [[nodiscard]] std::string by() const { return text("by"); }
 };
 
-[[nodiscard]] Error refusal(std::string what, std::string remedy = {});
+// What is refused, with the name of what it is about in it, and what to do.
+[[nodiscard]] Error refusal(std::string what, std::string remedy);
+// Those that several rules have.
+[[nodiscard]] Error no_such_item(const Scene& scene);
+[[nodiscard]] Error not_begun(const Scene& scene, std::size_t stage);
+[[nodiscard]] Error gate_is_shut(const Gate& gate);
 
 // Whether `by` is enrolled in `role`, that role is one of `roles` (empty: any but a witness's or a
 // station's), and the note under `signoff` is that person's, states this entry and nothing else.

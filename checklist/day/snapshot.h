@@ -12,7 +12,7 @@
 namespace walkdown::day {
 
 // To be raised with every change of a rule or of Day: a snapshot of other rules is not taken.
-inline constexpr unsigned kSnapshotVersion = 1;
+inline constexpr unsigned kSnapshotVersion = 2;
 
 // The day, and what the pin source keeps of itself.
 [[nodiscard]] std::string snapshot(const Fold& fold);

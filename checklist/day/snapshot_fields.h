@@ -82,7 +82,7 @@ template <typename Archive>
 void fields(Archive& archive, Day& each) {
   archive(each.time, each.entries, each.people, each.show_at_ms, each.utc_offset_min, each.items,
           each.pauses, each.keys, each.in_field, each.tags, each.returns, each.pins,
-          each.pin_waivers, each.winds, each.thunder, each.hold, each.release, each.released_once,
+          each.pin_waivers, each.winds, each.thunder, each.holds, each.release, each.released_once,
           each.last_answered, each.last_answer_sure_ms, each.readings, each.ignored,
           each.ignored_count);
 }

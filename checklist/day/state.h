@@ -70,8 +70,9 @@ struct State {
   std::vector<KeyState> keys;         // as in the checklist
   std::vector<std::string> in_field;  // sorted
   std::vector<std::string> tags;      // sorted
-  std::optional<HoldLog> hold;
-  std::vector<WindLog> winds;  // by averaging time: 2 min, 10 min
+  std::optional<HoldLog> hold;        // the first of `holds`
+  std::vector<HoldLog> holds;         // a lift is for all of them
+  std::vector<WindLog> winds;         // by averaging time: 2 min, 10 min
   ReleaseState release;
   std::vector<std::string> against;  // what keeps the gate shut; empty: a release is possible
   std::optional<std::int64_t> would_stand_until_at_ms;  // while the gate is open

@@ -88,6 +88,7 @@ json to_json(const State& state) {
           {"in_field", state.in_field},
           {"tags", state.tags},
           {"hold", state.hold ? of(*state.hold) : json(nullptr)},
+          {"holds", list(state.holds)},
           {"winds", list(state.winds)},
           {"release", of(state.release)},
           {"against", state.against},

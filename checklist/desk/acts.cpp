@@ -124,9 +124,10 @@ Entry take_key(Desk& desk, const Signer& signer, const std::string& key) {
   });
 }
 
-Entry lift(Desk& desk, const Signer& signer, const std::string& reason) {
+Entry lift(Desk& desk, const Signer& signer, const std::string& reason,
+           std::optional<std::uint64_t> of) {
   return desk.sign(signer, "lift", [&](const Fold& fold, Now now) {
-    return propose_lift(fold, now, signer.who(), reason);
+    return propose_lift(fold, now, signer.who(), reason, of);
   });
 }
 

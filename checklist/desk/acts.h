@@ -47,7 +47,9 @@ Entry offer_key(Desk& desk, const Signer& receiver, const std::string& key);
 Entry give_key(Desk& desk, const Signer& giver, const std::string& key);
 Entry put_key(Desk& desk, const Signer& signer, const std::string& key, const std::string& place);
 Entry take_key(Desk& desk, const Signer& signer, const std::string& key);
-Entry lift(Desk& desk, const Signer& signer, const std::string& reason);
+// `of`: the last hold that the signer knew of (State::holds); a later one refuses the lift.
+Entry lift(Desk& desk, const Signer& signer, const std::string& reason,
+           std::optional<std::uint64_t> of = std::nullopt);
 Entry waive(Desk& desk, const Signer& signer, const std::string& item, const std::string& reason);
 Entry waive_pin(Desk& desk, const Signer& signer, const std::string& pin,
                 const std::string& reason);

@@ -97,7 +97,7 @@ void Collector::sort_line(const Entry& entry, Line line) {
     model_.thunder.push_back(std::move(line));
   } else if (kind == "hold") {
     model_.holds.push_back({std::move(line), std::nullopt});
-  } else if (kind == "lift" && !folded().day().day().hold) {
+  } else if (kind == "lift" && folded().day().day().holds.empty()) {
     for (Hold& hold : model_.holds) {
       if (!hold.lifted) hold.lifted = line;
     }

@@ -9,6 +9,14 @@
 #include "gui/parts/pieces.h"
 
 namespace walkdown::gui {
+namespace {
+
+std::optional<quint64> last_hold(const day::State& state) {
+  if (state.holds.empty()) return std::nullopt;
+  return quint64{state.holds.back().n};
+}
+
+}  // namespace
 
 ReleasePage::ReleasePage(Session& session, QWidget* parent)
     : QWidget(parent),
@@ -52,7 +60,7 @@ void ReleasePage::see(const Snapshot& seen) {
   for (const auto& line : state.against) key += QByteArray::fromStdString(line) + '\n';
   for (const auto& each : state.waiting) key += QByteArray::number(qulonglong{each.n}) + ',';
   key += QByteArray::number(static_cast<int>(state.release.word));
-  key += QByteArray::number(state.hold ? qulonglong{state.hold->n} : 0);
+  key += QByteArray::number(last_hold(state).value_or(0));
   key += release_words(seen).text.toUtf8();
   if (key == filled_) return;
   filled_ = key;
@@ -68,7 +76,8 @@ void ReleasePage::fill(const Snapshot& seen) {
   now_->addWidget(head);
   if (state.hold) {
     now_->addWidget(label(day_word(seen).more));
-    now_->addWidget(button(tr("Lift the hold \u2026"), [this] { lift(); }));
+    now_->addWidget(
+        button(tr("Lift the hold \u2026"), [this, of = last_hold(state)] { lift(of); }));
   }
   const day::Checklist& list = session_.checklist();
   for (const QString& line : against_words(state, list)) {
@@ -134,7 +143,7 @@ void ReleasePage::release() {
       this);
 }
 
-void ReleasePage::lift() {
+void ReleasePage::lift(std::optional<quint64> of) {
   ask_to_sign(
       session_,
       {tr("Lift the hold"),
@@ -142,8 +151,8 @@ void ReleasePage::lift() {
        session_.checklist().lead,
        {},
        tr("Reason")},
-      [](desk::Desk& desk, const desk::Signer& signer, const std::string& reason) {
-        return desk::lift(desk, signer, reason);
+      [of](desk::Desk& desk, const desk::Signer& signer, const std::string& reason) {
+        return desk::lift(desk, signer, reason, of);
       },
       this);
 }

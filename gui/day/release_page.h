@@ -24,7 +24,8 @@ class ReleasePage : public QWidget {
   void add_show_time();
   void release();
   void second(const day::WaitingState& waiting);
-  void lift();
+  // `of`: the last hold that is on the screen.
+  void lift(std::optional<quint64> of);
 
   Session& session_;
   QVBoxLayout* layout_;

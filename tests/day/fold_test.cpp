@@ -81,6 +81,22 @@ INSTANTIATE_TEST_SUITE_P(
                     Blow{"withdraw", R"({"reason":"rain"})", "withdrew it: rain"},
                     Blow{"close", "{}", "closed"}));
 
+TEST(Fold, OnlyAReleaseThatIsThereIsTakenBack) {
+  World world;
+  world.ready();
+  const auto refusal = [&] { return refused(propose_withdraw(world.fold, world.now, "Cy", "")); };
+  EXPECT_THAT(refusal(), HasSubstr("nothing is released, so nothing can be taken back; call a"));
+  world.write("withdraw", Body::object());
+  EXPECT_EQ(world.state().release.word, ReleaseWord::none);
+  EXPECT_EQ(world.state().ignored_count, 1U);
+  const auto n = world.put("release", propose_release(world.fold, world.now, kAnn));
+  EXPECT_EQ(refusal(), "") << "one that waits for its second signature can be";
+  world.second(kBo, n);
+  EXPECT_EQ(refusal(), "");
+  world.pass(20 * kMinute_ms);
+  EXPECT_THAT(refusal(), HasSubstr("nothing is released")) << "it fell between two entries";
+}
+
 TEST(Fold, NoSecondSignatureByTheSamePersonInAnyRole) {
   World world;
   world.ready();

@@ -107,6 +107,56 @@ TEST(Custody, TheItemHoldsWhereTheKeyHasToBe) {
   EXPECT_EQ(world.standing("key"), "open");
 }
 
+// 29 CFR 1910.147(f)(3): a group lock box frees its keys when the last personal lock is off.
+TEST(Custody, NoWayToTheFiringPositionPastATag) {
+  World world;
+  world.enrol_all();
+  world.put("tag-hang", propose_tag_hang(world.fold, world.now, "Cy"));
+  EXPECT_THAT(refused(propose_key_take(world.fold, world.now, kAnn, "key")),
+              HasSubstr("the tag of Cy is not back; let its owner take it back first"));
+  world.put("tag-back", propose_tag_back(world.fold, world.now, kCy, "Cy"));
+  world.put("key-take", propose_key_take(world.fold, world.now, kAnn, "key"));
+  world.put("tag-hang", propose_tag_hang(world.fold, world.now, "Cy"));
+  EXPECT_THAT(refused(propose_key_put(world.fold, world.now, kAnn, "key", "desk")),
+              HasSubstr("the tag of Cy is not back"));
+  // Handed on, said to be back by one alone, and hung once more: it is out all the same.
+  world.put("key-offer", propose_key_offer(world.fold, world.now, kBo, "key"));
+  world.put("key-give", propose_key_give(world.fold, world.now, kAnn, "key"));
+  const auto n =
+      world.put("tag-back", propose_tag_back(world.fold, world.now, kBo, "Cy", "went home"));
+  EXPECT_THAT(refused(propose_key_put(world.fold, world.now, kBo, "key", "desk")),
+              HasSubstr("the tag of Cy is not back"));
+  world.put("tag-hang", propose_tag_hang(world.fold, world.now, "Cy"));
+  EXPECT_THAT(refused(propose_second(world.fold, world.now, kAnn, n)), HasSubstr("waits for no"));
+  EXPECT_THAT(refused(propose_key_put(world.fold, world.now, kBo, "key", "desk")),
+              HasSubstr("the tag of Cy is not back"));
+}
+
+// Another key whose places have the desk in them, which it does not arm from itself.
+TEST(Custody, ASecondKeyIsNoWayRoundTheRuleOfTheFirst) {
+  Checklist list = small_checklist();
+  list.keys.push_back({"spare", "box", {"box", "desk", "van"}, "van", {"lead"}});
+  World world(list);
+  world.enrol_all();
+  world.put("key-take", propose_key_take(world.fold, world.now, kAnn, "spare"));
+  world.put("in", propose_in(world.fold, world.now, "Cy", {}));
+  for (const char* place : {"desk", "van"}) {
+    EXPECT_THAT(refused(propose_key_put(world.fold, world.now, kAnn, "spare", place)),
+                HasSubstr("Cy is in the field; let them come out"));
+  }
+  world.put("key-put", propose_key_put(world.fold, world.now, kAnn, "spare", "box"));
+}
+
+TEST(Tags, OneAtABoxWithoutItsKeyIsSaidToProtectNobody) {
+  World world;
+  world.enrol_all();
+  world.put("key-take", propose_key_take(world.fold, world.now, kAnn, "key"));
+  const State before = world.state();
+  world.put("tag-hang", propose_tag_hang(world.fold, world.now, "Cy"));
+  EXPECT_THAT(changes(world.fold.checklist(), before, world.state()),
+              testing::Contains("but the key is with Ann: nobody is to go in before it is back"));
+}
+
 TEST(Tags, OnlyTheOwnerAloneOrTwoWithAReason) {
   World world;
   world.enrol_all();
@@ -158,6 +208,42 @@ TEST(Hold, AnyoneCallsItTheLeadLiftsItWithAReason) {
   world.put("lift", propose_lift(world.fold, world.now, kAnn, "it was a fox"));
   EXPECT_FALSE(world.state().hold);
   EXPECT_EQ(world.standing("edge"), "broken");
+}
+
+// The second caller saw something of his own: whoever knew of the first alone lifts neither.
+TEST(Hold, ALiftIsForTheHoldsThatTheLeadKnewOf) {
+  World world;
+  world.enrol_all();
+  const auto first = world.put("hold", propose_hold(world.fold, world.now, "Bo", "smoke"));
+  const auto second = world.put("hold", propose_hold(world.fold, world.now, "Cy", "a child"));
+  EXPECT_THAT(world.state().against,
+              testing::IsSupersetOf({"Bo called a hold: smoke", "Cy called a hold: a child"}));
+  EXPECT_THAT(refused(propose_lift(world.fold, world.now, kAnn, "it was fog", first)),
+              HasSubstr("another hold was called since: Cy called a hold: a child; see to that"));
+  world.sign(kAnn, "lift", {{"reason", "it was fog"}, {"of", first}});
+  EXPECT_EQ(world.state().holds.size(), 2U);
+  world.put("lift", propose_lift(world.fold, world.now, kAnn, "fog, and she is found", second));
+  EXPECT_FALSE(world.state().hold);
+  EXPECT_EQ(to_json(world.state()).dump(), world.replayed());
+}
+
+TEST(Hold, HoweverOftenItIsCalledTheDayStaysSmall) {
+  World world;
+  world.enrol_all();
+  for (std::size_t i = 0; i < Day::kMostHolds + 10; ++i) world.write("hold", Body::object());
+  const auto last = world.put("hold", propose_hold(world.fold, world.now, "Cy", "the last"));
+  EXPECT_EQ(world.state().holds.size(), Day::kMostHolds);
+  EXPECT_EQ(world.state().holds.back().n, last);
+}
+
+// A lift of a record from before holds were told apart.
+TEST(Hold, ALiftThatNamesNoneIsForAll) {
+  World world;
+  world.enrol_all();
+  world.write("hold", Body::object());
+  world.write("hold", Body::object());
+  world.sign(kAnn, "lift", {{"reason", "over"}});
+  EXPECT_FALSE(world.state().hold);
 }
 
 TEST(Hold, TheLastAnsweredItemComesUpAgain) {

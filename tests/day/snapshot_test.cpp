@@ -85,6 +85,24 @@ TEST(Snapshot, DamageEndsWell) {
   EXPECT_FALSE(restore(longer.fold(), whole + "x"));
 }
 
+// What version 1 kept of a waiver meant something else: the same bytes under that number are not
+// looked at.
+TEST(Snapshot, OneOfAnotherVersionIsRefused) {
+  World world;
+  eventful(world);
+  const std::string bytes = snapshot(world.fold);
+  const std::size_t at = bytes.find(static_cast<char>(kSnapshotVersion));
+  ASSERT_LT(at, 8U) << "the version is not where it was thought to be";
+  for (const unsigned version : {0U, 1U, kSnapshotVersion + 1}) {
+    std::string other = bytes;
+    other[at] = static_cast<char>(version);
+    Copies copy(world);
+    const std::string before = json_at(copy.fold(), world.now);
+    EXPECT_FALSE(restore(copy.fold(), other)) << version;
+    EXPECT_EQ(json_at(copy.fold(), world.now), before);
+  }
+}
+
 TEST(Snapshot, AnotherChecklistOrPlanIsRefused) {
   World world;
   eventful(world);

@@ -179,7 +179,8 @@ bool Model::apply(Act act) {
       release = stands;
       return true;
     case Act::withdraw:
-      if (release == pending || release == stands) release = fallen;
+      if (release != pending && release != stands) return false;
+      release = fallen;
       return true;
     case Act::wait:
       return true;
@@ -296,6 +297,13 @@ void expect_same(const Node& node) {
             model.release == Model::pending && model.gate());
 }
 
+// Each refusal is "kind: what; what to do."
+void expect_a_way_on(const std::string& refusal) {
+  const std::size_t at = refusal.find("; ");
+  EXPECT_NE(at, std::string::npos) << refusal;
+  EXPECT_GT(refusal.size(), at + 5) << refusal;
+}
+
 Node first_node() {
   auto read = read_checklist(kTiny, "tiny.toml");
   EXPECT_TRUE(read.mistakes.empty());
@@ -323,6 +331,7 @@ TEST(WholeSpace, TheProgramAndTheRulesAgreeInEveryReachableState) {
       const bool taken = to.step(act);
       ASSERT_EQ(taken, to.model.step(act))
           << "act " << i << (taken ? "" : " " + to.fold.day().ignored.back().why);
+      if (!taken) expect_a_way_on(to.fold.day().ignored.back().why);
       ++steps;
       expect_same(to);
       releases += to.model.release == Model::stands ? 1 : 0;
