@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <thread>
 #include <utility>
 
 #include "checklist/cli/passphrase.h"
@@ -42,22 +43,6 @@ Result<std::string> role_of(const DayPaths& paths, const day::State& state) {
   return wanted;
 }
 
-Status tell_changes(const desk::Desk& desk, const day::State& before, const desk::Entry& entry) {
-  if (!entry) return not_done(entry.error());
-  const day::State after = desk.state();
-  const auto told = desk.told(1);  // nothing of ours is written behind it
-  fmt::print("{}  {}\n", day::say_clock(after.at_ms, after.utc_offset_min),
-             told.empty() ? std::string() : told.front().say);
-  for (const auto& sentence : changes(desk.checklist(), before, after))
-    fmt::print("  - {}\n", sentence);
-  fmt::print("Entry {} is on disk.\n", *entry);
-  if (const auto wrong = desk.disagrees()) {
-    complain("What was written does not hold, which is a fault of this program: " + *wrong);
-    return Status::act;
-  }
-  return Status::nothing_to_act_on;
-}
-
 }  // namespace
 
 void add_record(CLI::App& command, DayPaths& paths) {
@@ -83,14 +68,19 @@ Result<record::SigningKey> station_of(const std::string& path) {
 }
 
 Result<desk::Desk> open_desk(const DayPaths& paths, const std::optional<show::Show>& show,
-                             const record::Clock& clock) {
+                             const record::Clock& clock, std::chrono::milliseconds patience) {
   const auto station = station_of(paths.station_key);
   if (!station) return station.error();
-  auto desk = desk::Desk::open(paths.record, show, *station, clock);
-  if (desk || desk.error().code != Code::busy) return desk;
+  const auto end = std::chrono::steady_clock::now() + patience;
+  while (true) {
+    auto desk = desk::Desk::open(paths.record, show, *station, clock);
+    if (desk || desk.error().code != Code::busy) return desk;
+    if (std::chrono::steady_clock::now() >= end) break;
+    std::this_thread::sleep_for(std::chrono::milliseconds(50));
+  }
   return Error{Code::busy, "another program is writing this record", paths.record,
                "act in that program, or end it first (Ctrl-C ends `walkdown read`; nothing is "
-               "lost)"};
+               "lost); a hold gets through: walkdown day hold"};
 }
 
 Result<desk::Signer> open_signer(const DayPaths& paths, const day::State& state) {
@@ -113,14 +103,35 @@ Status run_act(const DayPaths& paths, const Act& act) {
   return tell_changes(*desk, before, act(*desk));
 }
 
-Status run_signed(const DayPaths& paths, const SignedAct& act) {
+Status run_signed(const DayPaths& paths, const SignedAct& act, const Question& ask) {
+  const auto seen = desk::Copy::open(paths.record);
+  if (!seen) return not_done(seen.error());
   const record::SystemClock clock;
+  const auto signer = open_signer(paths, seen->state());
+  if (!signer) return not_done(signer.error());
+  if (ask) {
+    if (const Done asked = ask(*seen); !asked) return not_done(asked.error());
+  }
   auto desk = open_desk(paths, std::nullopt, clock);
   if (!desk) return not_done(desk.error());
-  const auto signer = open_signer(paths, desk->state());
-  if (!signer) return not_done(signer.error());
   const day::State before = desk->state();
   return tell_changes(*desk, before, act(*desk, *signer));
+}
+
+Status tell_changes(const desk::Desk& desk, const day::State& before, const desk::Entry& entry) {
+  if (!entry) return not_done(entry.error());
+  const day::State after = desk.state();
+  const auto told = desk.told(1);  // nothing of ours is written behind it
+  fmt::print("{}  {}\n", day::say_clock(after.at_ms, after.utc_offset_min),
+             told.empty() ? std::string() : told.front().say);
+  for (const auto& sentence : changes(desk.checklist(), before, after))
+    fmt::print("  - {}\n", sentence);
+  fmt::print("Entry {} is on disk.\n", *entry);
+  if (const auto wrong = desk.disagrees()) {
+    complain("What was written does not hold, which is a fault of this program: " + *wrong);
+    return Status::act;
+  }
+  return Status::nothing_to_act_on;
 }
 
 }  // namespace walkdown::cli

@@ -48,16 +48,17 @@ std::string chosen_of(const day::Item& item, const std::string& typed) {
   return among ? item.choices[static_cast<std::size_t>(number) - 1] : typed;
 }
 
-// What was said, and when it was asked: an answer that came with the command was never asked for,
-// so it has no such time and is flagged.
+// What was said, and how long the answer took: one that came with the command was never asked for,
+// so it took no time and is flagged.
 struct Heard {
   day::Said said;
-  std::int64_t asked_up_ms = 0;
+  std::int64_t took_ms = 0;
 };
 
-Result<Heard> hear(const ItemArguments& arguments, const day::Item& item, desk::Desk& desk) {
+Result<Heard> hear(const ItemArguments& arguments, const day::Item& item) {
+  const record::SystemClock clock;
+  const std::int64_t asked_up_ms = clock.up_ms();
   Heard heard;
-  heard.asked_up_ms = desk.now().up_ms;
   std::string typed = arguments.value;
   if (item.kind == day::Kind::file) {
     const auto bytes = read_file(arguments.file);
@@ -69,9 +70,10 @@ Result<Heard> hear(const ItemArguments& arguments, const day::Item& item, desk::
   if (typed.empty()) {
     ask(item);
     if (!std::getline(std::cin, typed)) {
-      return Error{Code::usage, "nothing was answered", item.id, ""};
+      return Error{Code::usage, "nothing was answered", item.id, "type what was seen"};
     }
   }
+  heard.took_ms = clock.up_ms() - asked_up_ms;
   if (item.kind != day::Kind::number) {
     heard.said.value = chosen_of(item, typed);
     return heard;
@@ -82,41 +84,69 @@ Result<Heard> hear(const ItemArguments& arguments, const day::Item& item, desk::
   return heard;
 }
 
+Result<Heard> ask_item(const ItemArguments& arguments, const desk::Copy& seen) {
+  const day::Checklist& list = seen.folded().day().checklist();
+  const std::size_t index = list.item(arguments.item);
+  if (index != day::Checklist::npos) return hear(arguments, list.items[index]);
+  std::string items;
+  for (const auto& each : list.items) items += (items.empty() ? "" : ", ") + each.id;
+  return Error{Code::usage, "the checklist has no such item", arguments.item,
+               "choose one of these: " + items};
+}
+
 Status answer(const ItemArguments& arguments) {
+  Heard heard;
   return run_signed(
-      arguments.day, [&](desk::Desk& desk, const desk::Signer& signer) -> desk::Entry {
-        const std::size_t index = desk.checklist().item(arguments.item);
-        if (index == day::Checklist::npos) {
-          return Error{Code::usage, "the checklist has no such item", arguments.item,
-                       "walkdown day status lists them"};
-        }
-        const day::Item& item = desk.checklist().items[index];
-        const auto heard = hear(arguments, item, desk);
-        if (!heard) return heard.error();
-        return desk::answer(desk, signer, arguments.item, heard->said, heard->asked_up_ms);
+      arguments.day,
+      [&](desk::Desk& desk, const desk::Signer& signer) -> desk::Entry {
+        // What came between the answer and this moment is no part of how long it took.
+        const std::int64_t asked_up_ms = desk.now().up_ms - heard.took_ms;
+        return desk::answer(desk, signer, arguments.item, heard.said, asked_up_ms);
+      },
+      [&](const desk::Copy& seen) -> Done {
+        auto answered = ask_item(arguments, seen);
+        if (!answered) return answered.error();
+        heard = std::move(answered).value();
+        return done();
       });
 }
 
-Result<std::uint64_t> waiting_entry(const day::State& state) {
-  if (state.waiting.size() == 1) return state.waiting.front().n;
+Result<std::uint64_t> waiting_entry(const ItemArguments& arguments, const day::State& state) {
   if (state.waiting.empty()) {
-    return Error{Code::refused, "nothing waits for a second signature", "", ""};
+    return Error{Code::refused, "nothing waits for a second signature", "",
+                 "let the first person sign first"};
   }
   std::string list;
   for (const auto& each : state.waiting) {
+    if (arguments.entry ? each.n == *arguments.entry : state.waiting.size() == 1) {
+      fmt::print("To confirm: entry {} by {}: {}\n", each.n, each.by, each.what);
+      return each.n;
+    }
     list += fmt::format("{}{} ({})", list.empty() ? "" : ", ", each.n, each.what);
+  }
+  if (arguments.entry) {
+    return Error{Code::refused,
+                 fmt::format("entry {} waits for no second signature", *arguments.entry), "",
+                 "name one of these: " + list};
   }
   return Error{Code::usage, "several entries wait for a second signature", list, "name the entry"};
 }
 
+// What is confirmed is what stood there when the person looked, whatever came meanwhile.
 Status second(const ItemArguments& arguments) {
-  return run_signed(arguments.day,
-                    [&](desk::Desk& desk, const desk::Signer& signer) -> desk::Entry {
-                      if (arguments.entry) return desk::second(desk, signer, *arguments.entry);
-                      const auto entry = waiting_entry(desk.state());
-                      if (!entry) return entry.error();
-                      return desk::second(desk, signer, *entry);
-                    });
+  std::uint64_t entry = 0;
+  return run_signed(
+      arguments.day,
+      [&](desk::Desk& desk, const desk::Signer& signer) {
+        return desk::second(desk, signer, entry);
+      },
+      [&](const desk::Copy& seen) -> Done {
+        const record::SystemClock clock;
+        const auto found = waiting_entry(arguments, seen.state({clock.at_ms(), clock.up_ms()}));
+        if (!found) return found.error();
+        entry = *found;
+        return done();
+      });
 }
 
 Status pause(const ItemArguments& arguments) {

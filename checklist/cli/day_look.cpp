@@ -6,6 +6,7 @@
 #include "checklist/cli/day_status.h"
 #include "checklist/cli/show_inputs.h"
 #include "checklist/desk/copy.h"
+#include "checklist/desk/hold_box.h"
 #include "checklist/record/merkle.h"
 
 namespace walkdown::cli {
@@ -58,14 +59,21 @@ Status status(const LookArguments& arguments) {
   if (!copy) return not_done(copy.error());
   const record::SystemClock clock;
   const day::State state = copy->state({clock.at_ms(), clock.up_ms()});
+  const auto call = desk::lying_hold_call(arguments.record);
   if (arguments.json) {
     fmt::print("{}\n", to_json(state).dump());
   } else {
     fmt::print("{}", status_text(copy->folded().day().checklist(), state,
                                  copy->folded().told(arguments.last)));
+    if (call) {
+      fmt::print(
+          "  a hold was called and is not yet in the record{}{}: whatever opens it enters it\n",
+          call->by.empty() ? "" : ", by " + call->by,
+          call->reason.empty() ? "" : " (" + call->reason + ")");
+    }
   }
   const bool quiet = state.against.empty() || copy->report().closed;
-  const bool good = copy->report().holds && quiet && state.waiting.empty();
+  const bool good = copy->report().holds && quiet && state.waiting.empty() && !call;
   return good ? Status::nothing_to_act_on : Status::act;
 }
 

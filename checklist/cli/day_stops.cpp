@@ -1,9 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 // day hold, lift, release, withdraw
+#include <fmt/format.h>
+
+#include <chrono>
+
 #include "checklist/cli/day_parts.h"
+#include "checklist/desk/ask_hold.h"
 
 namespace walkdown::cli {
 namespace {
+
+constexpr auto kAtOnce = std::chrono::milliseconds(0);
+constexpr auto kHoldPatience = std::chrono::seconds(8);  // a long record takes seconds to open
 
 struct StopArguments {
   DayPaths day;
@@ -11,10 +19,27 @@ struct StopArguments {
   std::string reason;
 };
 
+Status ask_other_program(const StopArguments& arguments, const record::Clock& clock) {
+  fmt::print("Another program has the record open. Asking it to enter the hold ...\n");
+  std::fflush(stdout);
+  desk::HoldAsk ask{arguments.day.record, arguments.by, arguments.reason, kHoldPatience, [&] {
+                      // Opened and closed again: that takes the call up.
+                      (void)open_desk(arguments.day, std::nullopt, clock, kAtOnce);
+                    }};
+  const auto entry = desk::ask_for_hold(ask);
+  if (!entry) return not_done(entry.error());
+  fmt::print("The hold is called: entry {} is on disk.\n", *entry);
+  return Status::nothing_to_act_on;
+}
+
+// Anyone, at once: also while another program has the record.
 Status hold(const StopArguments& arguments) {
-  return run_act(arguments.day, [&](desk::Desk& desk) {
-    return desk::hold(desk, arguments.by, arguments.reason);
-  });
+  const record::SystemClock clock;
+  auto desk = open_desk(arguments.day, std::nullopt, clock, kAtOnce);
+  if (!desk && desk.error().code == Code::busy) return ask_other_program(arguments, clock);
+  if (!desk) return not_done(desk.error());
+  const day::State before = desk->state();
+  return tell_changes(*desk, before, desk::hold(*desk, arguments.by, arguments.reason));
 }
 
 Status withdraw(const StopArguments& arguments) {
@@ -24,9 +49,18 @@ Status withdraw(const StopArguments& arguments) {
 }
 
 Status lift(const StopArguments& arguments) {
-  return run_signed(arguments.day, [&](desk::Desk& desk, const desk::Signer& signer) {
-    return desk::lift(desk, signer, arguments.reason);
-  });
+  // A hold that is called while the passphrase is typed is not lifted with the others.
+  std::optional<std::uint64_t> known;
+  return run_signed(
+      arguments.day,
+      [&](desk::Desk& desk, const desk::Signer& signer) {
+        return desk::lift(desk, signer, arguments.reason, known);
+      },
+      [&](const desk::Copy& seen) {
+        const auto holds = seen.state().holds;
+        if (!holds.empty()) known = holds.back().n;
+        return done();
+      });
 }
 
 Status release(const StopArguments& arguments) {

@@ -11,6 +11,7 @@
 #include "checklist/audit/claim.h"
 #include "checklist/day/signatures.h"
 #include "checklist/desk/bell.h"
+#include "checklist/desk/hold_watch.h"
 #include "checklist/desk/slept.h"
 #include "checklist/desk/snapshot.h"
 #include "checklist/record/line_source.h"
@@ -75,7 +76,10 @@ class Desk::Core {
   Core& operator=(const Core&) = delete;
   Core(Core&&) = delete;
   Core& operator=(Core&&) = delete;
-  ~Core() { leave_snapshot(); }
+  ~Core() {
+    hold_watch_.reset();
+    leave_snapshot();
+  }
 
   Done create(const show::Show& show, const std::string& origin);
   Done resume(const std::optional<show::Show>& show);
@@ -115,8 +119,14 @@ class Desk::Core {
 
   Bell bell_;
   std::optional<record::Writer> writer_;  // goes first: its thread uses all of the above
+  std::optional<HoldWatch> hold_watch_;   // and its thread uses the writer
 
  private:
+  // From here on a hold called by another program is taken up.
+  void watch_holds() {
+    hold_watch_.emplace(path_, [this](const HoldCall& call) { return enter_hold(call); });
+  }
+  Done enter_hold(const HoldCall& call);
   [[nodiscard]] std::optional<Snapshot> fitting_snapshot() const;
   void leave_snapshot();
   Done look_locked();
@@ -134,9 +144,13 @@ Done Desk::Core::create(const show::Show& show, const std::string& origin) {
   writer_.emplace(std::move(writer).value());
   if (disagrees_) return Error{Code::bad_input, *disagrees_, path_, ""};
   const std::int64_t slept_ms = slept_ms_();
-  if (slept_ms < kSleep_ms) return done();
-  // What it slept before the record is no matter of the day's; from here on it is.
-  return writer_->append_and_wait(record::Draft{kMoment, {{"slept_ms", slept_ms}}});
+  if (slept_ms >= kSleep_ms) {
+    // What it slept before the record is no matter of the day's; from here on it is.
+    const Done kept = writer_->append_and_wait(record::Draft{kMoment, {{"slept_ms", slept_ms}}});
+    if (!kept) return kept;
+  }
+  watch_holds();
+  return done();
 }
 
 // A snapshot stands for the entries up to its own; they are verified like all others, and not
@@ -158,7 +172,23 @@ Done Desk::Core::resume(const std::optional<show::Show>& show) {
   if (!writer) return writer.error();
   writer_.emplace(std::move(writer).value());
   from_snapshot_ = kept ? kept->size : 0;
-  return look();
+  if (const Done looked = look(); !looked) return looked;
+  watch_holds();
+  return done();
+}
+
+// A name or a reason that no record can hold must not cost the hold.
+Done Desk::Core::enter_hold(const HoldCall& call) {
+  const auto enter = [&](const std::string& by, const std::string& reason) {
+    return act("hold", [&](const day::Fold& fold, day::Now at) {
+      auto body = day::propose_hold(fold, at, by, reason);
+      if (body && !call.request.empty()) (*body)["request"] = call.request;
+      return body;
+    });
+  };
+  auto entry = enter(call.by, call.reason);
+  if (!entry && entry.error().code == Code::bad_input) entry = enter({}, {});
+  return entry ? done() : Done(entry.error());
 }
 
 // One that is this station's, of entries that the record really begins with.

@@ -10,7 +10,8 @@
 //   });                                                                // acts.h has them by name
 //
 // What is seen here is on the medium: an entry is folded once it is acknowledged, and before the
-// call that wrote it returns. All functions may be called from any thread; those that write, or
+// call that wrote it returns. A hold that another program asks for (hold_box.h) is taken up at
+// once, also between two calls. All functions may be called from any thread; those that write, or
 // look at the clocks, wait for the medium (a millisecond or so, more on a slow card), and a
 // person's key must be opened before (crew.h: about a second). None of them may be called from a
 // listener but those that are const.

@@ -124,7 +124,8 @@ TEST_F(DayProgram, WhatIsRefusedIsSaidAndNotWritten) {
   const auto stranger = sign("Edda Horn", {"release"});
   EXPECT_EQ(stranger.status, 2);
   EXPECT_THAT(stranger.err, HasSubstr("nobody of this name is enrolled: Edda Horn"));
-  EXPECT_EQ(status()["entries"], entries.get<int>() + 2) << "the program came twice";
+  EXPECT_EQ(status()["entries"], entries.get<int>() + 1)
+      << "the program came once: a stranger is refused before the record is opened";
 }
 
 TEST_F(DayProgram, AnAnswerWithoutTheQuestionIsFlagged) {
@@ -161,12 +162,42 @@ TEST_F(DayProgram, AWitnessSignsTheHeadElsewhere) {
 TEST_F(DayProgram, ASecondWriterIsToldWhatToDo) {
   const int other = ::open(record.c_str(), O_RDONLY | O_CLOEXEC);
   ASSERT_EQ(::flock(other, LOCK_EX | LOCK_NB), 0);
-  const auto refused = day({"hold"});
+  const auto refused = day({"thunder"});
   EXPECT_EQ(refused.status, 2);
   EXPECT_THAT(refused.err, HasSubstr("act in that program, or end it first"));
   EXPECT_EQ(run({"day", "status", "--record", record}).status, 1) << "but anybody may look";
   ::close(other);
-  EXPECT_EQ(day({"hold"}).status, 0);
+  EXPECT_EQ(day({"thunder"}).status, 0);
+}
+
+TEST_F(DayProgram, ARefusalNamesWhatThereIs) {
+  for (const std::vector<std::string>& words :
+       {std::vector<std::string>{"day", "nonsense"}, {"day"}}) {
+    const auto said = run(words);
+    EXPECT_EQ(said.status, 2);
+    for (const char* each : {"status", "hold", "release", "key", "wind"}) {
+      EXPECT_THAT(said.err, HasSubstr(each)) << words.back();
+    }
+  }
+  EXPECT_THAT(run({"day", "nonsense"}).err,
+              HasSubstr("walkdown day has no command \"nonsense\"; choose one of"));
+  EXPECT_THAT(run({"day", "key", "eat"}).err,
+              HasSubstr("walkdown day key has no command \"eat\"; choose one of: take, offer"));
+  EXPECT_THAT(run({"daze"}).err, HasSubstr("walkdown has no command \"daze\"; choose one of"));
+  EXPECT_THAT(sign("Jon Weir", {"answer", "nothing", "nobody"}).err,
+              HasSubstr("choose one of these: field, edge, key"));
+  EXPECT_THAT(sign("Jon Weir", {"answer", "edge", "a dog"}).err,
+              HasSubstr("choose what was seen: nobody, a person"));
+  EXPECT_THAT(sign("Mara Linde", {"pause", "tidy"}).err, HasSubstr("choose one of these: clear"));
+  EXPECT_THAT(sign("Mara Linde", {"second", "7"}).err, HasSubstr("let the first person sign"));
+}
+
+TEST_F(DayProgram, NothingIsTakenBackThatWasNotReleased) {
+  const auto entries = whole_file(record).size();
+  const auto said = day({"withdraw", "rain"});
+  EXPECT_EQ(said.status, 2);
+  EXPECT_THAT(said.err, HasSubstr("nothing is released"));
+  EXPECT_EQ(whole_file(record).find("withdraw", entries), std::string::npos);
 }
 
 TEST_F(DayProgram, NoRecordIsNoDay) {
