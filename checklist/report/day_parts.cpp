@@ -12,14 +12,13 @@ void item_table(Page& page) {
   std::vector<std::vector<std::string>> rows;
   for (std::size_t i = 0; i < page.model.items.size(); ++i) {
     const ItemAt& item = page.model.items[i].last;
-    std::string who = esc(item.state.by);
-    if (!item.state.second.empty()) who += fmt::format(" and {}", esc(item.state.second));
-    if (item.state.answered_n) who += fmt::format(" {}", Page::entry(*item.state.answered_n));
+    std::string who = signed_by(item.state);
     if (item.state.fast) who += " (answered under a second after the question)";
-    rows.push_back({esc(list.stages[page.model.items[i].stage].title), esc(item.question),
-                    esc(item.state.answer), who, standing_word(item.state.standing)});
+    rows.push_back({esc(list.stages[page.model.items[i].stage].title),
+                    fmt::format("<code>{}</code> {}", esc(item.id), esc(item.question)),
+                    seen(item.state), who, standing_word(item.state.standing)});
   }
-  page.table({"stage", "question", "last answer", "signed by", "at the end"}, rows);
+  page.table({"stage", "item", "last seen", "signed by", "at the end"}, rows);
 }
 
 void holds(Page& page) {
@@ -61,6 +60,10 @@ void misfires(Page& page, const match::After& after) {
     }
   }
   page.add("<h3>Possible misfires: {}</h3>\n", after.possible_misfires.size());
+  page.text(
+      "Pins that are not plainly open: did-not-fire reads its load as before; some-left reads a "
+      "part "
+      "of it; treat-as-live reads neither; no-statement and unread say nothing.");
   if (!rows.empty()) {
     page.table({"pin", "reads", "before, ohm", "after, ohm", "what to do"}, rows);
   }

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "checklist/report/page.h"
+#include "reader/tester/instrument.h"
 
 namespace walkdown::report {
 namespace {
@@ -128,6 +129,43 @@ std::string ampere(const std::optional<double>& value) {
   return value ? fmt::format("{:g} A", *value) : std::string("not given");
 }
 
+void instrument(Page& page) {
+  const auto* const profile = page.model.prepared.show.find(show::Role::tester);
+  const auto is = tester::instrument_of(profile == nullptr ? "" : profile->text);
+  if (!is.told()) {
+    return page.text(
+        "The profile does not say which instrument it was: no type, serial number or calibration "
+        "stands in this record, unless a note tells them.");
+  }
+  const auto told = [](const std::string& text) { return esc(text.empty() ? "not given" : text); };
+  page.add(
+      "<p>Instrument, as its profile says: {}, serial number {}; calibrated {}, due {}, "
+      "certificate "
+      "{}.</p>\n",
+      told(is.type), told(is.serial), told(is.calibrated_on), told(is.calibration_due),
+      told(is.certificate));
+  if (!is.calibration_due.empty() &&
+      is.calibration_due < page.times.date(page.model.opened_at_ms)) {
+    page.text("\u2717 Its calibration had run out on the day.");
+  }
+}
+
+// Answers that only a meter can give: numbers with an electrical unit.
+void checked_on_the_day(Page& page) {
+  const auto& items = page.model.prepared.checklist.items;
+  bool any = false;
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    const std::string& unit = items[i].unit;
+    const bool electrical = unit == "mA" || unit == "A" || unit == "ohm" || unit == "V";
+    if (items[i].kind != day::Kind::number || !electrical) continue;
+    any = true;
+    const day::ItemState& state = page.model.items[i].last.state;
+    page.add("<p>Checked on the day: {} {} ({}).</p>\n", esc(items[i].question), seen(state),
+             state.by.empty() ? standing_word(state.standing) : signed_by(state));
+  }
+  if (!any) page.text("The checklist asked for no check of the tester on the day.");
+}
+
 }  // namespace
 
 void plan_part(Page& page) {
@@ -179,9 +217,8 @@ void tester_part(Page& page) {
       esc(file == nullptr ? "(default)" : file->name), tester.accuracy_pct, tester.accuracy_ohm,
       tester.resolution_ohm, tester.range_ohm, tester.zero_ohm, ampere(tester.test_current_a));
   page.add("<p>{}</p>\n", esc(model.test_current.say));
-  page.text(
-      "The record holds what the profile says of the instrument. Its serial number, calibration "
-      "and daily check stand here only where the checklist asked for them or a note tells them.");
+  instrument(page);
+  checked_on_the_day(page);
   std::vector<std::vector<std::string>> rows;
   for (const plan::Igniter& each : model.prepared.planned.plan.catalogue.igniters) {
     rows.push_back({esc(each.name), range(each.bridge_ohm), ampere(each.all_fire_a),

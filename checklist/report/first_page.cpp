@@ -53,12 +53,10 @@ void says(Page& page) {
 void grounds(Page& page, const Release& release) {
   std::vector<std::vector<std::string>> rows;
   for (const ItemAt& item : release.grounds) {
-    std::string who = esc(item.state.by);
-    if (!item.state.second.empty()) who += fmt::format(" and {}", esc(item.state.second));
-    rows.push_back({esc(item.id), standing_word(item.state.standing),
-                    esc(item.state.answer.empty() ? item.state.why : item.state.answer), who});
+    rows.push_back({esc(item.question), standing_word(item.state.standing), seen(item.state),
+                    signed_by(item.state)});
   }
-  page.table({"item", "stood", "what was seen", "signed by"}, rows);
+  page.table({"question", "stood", "what was seen", "signed by"}, rows, "tight");
 }
 
 void release(Page& page, const Release& each) {
@@ -81,8 +79,6 @@ void release(Page& page, const Release& each) {
     page.out += "It stood to the end of the record.";
   }
   page.out += "</p>\n";
-  page.out += "<h3>On these grounds, all at that moment</h3>\n";
-  grounds(page, each);
 }
 
 void waived(Page& page) {
@@ -95,8 +91,8 @@ void waived(Page& page) {
            each.second.empty() ? "nobody: without effect" : esc(each.second), esc(each.reason)});
     }
   }
-  page.out += "<h3>Waived or overridden</h3>\n";
   if (rows.empty()) return page.text("Nothing was waived and nobody overrode anything.");
+  page.out += "<h3>Waived or overridden</h3>\n";
   page.table({"entry", "time", "what", "by", "countersigned by", "reason"}, rows);
 }
 
@@ -139,6 +135,12 @@ void first_page(Page& page) {
   if (model.releases.empty()) page.text("Nobody signed a release in this record.");
   for (const Release& each : model.releases) release(page, each);
   waived(page);
+  for (const Release& each : model.releases) {
+    if (!each.second_n) continue;
+    page.add("<h3>Grounds of the release at {}, all at that moment</h3>\n",
+             page.times.full(each.at_ms));
+    grounds(page, each);
+  }
   page.end_section();
 }
 

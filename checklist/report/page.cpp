@@ -24,6 +24,8 @@ std::string esc(std::string_view text) {
       out += "&gt;";
     } else if (c == '"') {
       out += "&quot;";
+    } else if (c == '%' && out.ends_with(' ')) {
+      out.replace(out.size() - 1, 1, "&nbsp;%");  // a line never ends between the two
     } else {
       out += c;
     }
@@ -74,8 +76,23 @@ void Page::lines(const std::vector<Line>& lines, std::string_view nothing) {
 std::string standing_word(day::Standing standing) {
   static constexpr std::array<const char*, 7> kSigns = {
       "&#9633;", "&#9633;!", "&#9632;", "&#9684;", "&#10005;", "&#10006;", "&#9706;"};
-  return fmt::format("<span class=\"sign\">{}</span>&nbsp;{}",
+  return fmt::format("<span class=\"stands\"><span class=\"sign\">{}</span>&nbsp;{}</span>",
                      kSigns.at(static_cast<std::size_t>(standing)), day::word(standing));
+}
+
+std::string seen(const day::ItemState& item) {
+  return esc(item.answer.empty() ? item.why : item.answer);
+}
+
+std::string signed_by(const day::ItemState& item) {
+  if (item.by.empty()) {
+    const bool open = item.standing == day::Standing::open || item.standing == day::Standing::due;
+    return open ? "" : "(follows from the entries)";
+  }
+  std::string who = esc(item.by);
+  if (!item.second.empty()) who += fmt::format(" and {}", esc(item.second));
+  if (item.answered_n) who += fmt::format(" {}", Page::entry(*item.answered_n));
+  return who;
 }
 
 std::string pin_list(const std::vector<plan::PinId>& pins, std::size_t most) {

@@ -61,6 +61,10 @@ class Page {
 
 // A word with the sign that stands for it in drawings, so that neither needs colour.
 [[nodiscard]] std::string standing_word(day::Standing standing);
+// What an item's answer was; of one that nobody answers, what the entries say instead.
+[[nodiscard]] std::string seen(const day::ItemState& item);
+// "Mara Linde and Jon Weir #1831", or that it follows from other entries.
+[[nodiscard]] std::string signed_by(const day::ItemState& item);
 // "M07/R1/P01 to P16, M07/R2/P01": at most `most` runs.
 [[nodiscard]] std::string pin_list(const std::vector<plan::PinId>& pins, std::size_t most);
 [[nodiscard]] std::string metres_per_s(std::int64_t mm_per_s);

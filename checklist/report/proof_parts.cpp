@@ -27,11 +27,18 @@ void people(Page& page) {
   }
 }
 
-// What was signed besides the sentence, but for the boot clock, which says nothing to a reader.
+// Facts that say in whole numbers what the sentence says in words, or that nobody reads: the boot
+// clock.
+bool is_for_machines(std::string_view name) {
+  return name == "asked-up-ms" || name == "utc-offset-min" || name == "milli" ||
+         name == "period-ms" || name.ends_with("-mm-per-s");
+}
+
+// What was signed besides the sentence.
 std::string fact_list(const Page& page, const SignedBy& by) {
   std::string facts;
   for (const auto& [name, value] : by.facts) {
-    if (name == "asked-up-ms" || name == "utc-offset-min") continue;
+    if (is_for_machines(name)) continue;
     const bool time = name == "show-at-ms" && page.model.show_at_ms &&
                       value == std::to_string(*page.model.show_at_ms);
     facts += fmt::format("{}{}: {}", facts.empty() ? "" : "; ", esc(time ? "show-at" : name),

@@ -125,10 +125,11 @@ std::string site_plan(const Page& page) {
   }
   return fmt::format(
       "<svg class=\"chart\" viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"The site, north "
-      "up\"><rect width=\"100%\" height=\"100%\" fill=\"#fff\" stroke=\"#999\"/>{}{}{}{}</svg>\n"
+      "up\"><rect x=\".5\" y=\".5\" width=\"99.85%\" height=\"99.8%\" fill=\"#fff\" "
+      "stroke=\"#999\"/>{}{}{}{}</svg>\n"
       "<p>Dots: positions, each with the largest distance that the table asks of it (dotted "
       "circle). Hatched: audience. Crossed: structures. Dashed: the ground to be kept clear. "
-      "Triangle: control.</p>\n",
+      "Triangle, or outline: control.</p>\n",
       kWidth, kHeight, kPatterns, shapes, positions, scale_bar(map));
 }
 

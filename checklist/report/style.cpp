@@ -25,12 +25,13 @@ dt{color:#333;font-style:italic}dd{margin:0}
 table{border-collapse:collapse;width:100%;margin:1.5mm 0 3mm;font-size:9pt;line-height:1.3}
 th{text-align:left;font-weight:700;border-bottom:1pt solid #111;padding:.6mm 2.5mm .6mm 0;vertical-align:bottom}
 td{padding:.7mm 2.5mm .7mm 0;border-bottom:.4pt solid #999;vertical-align:top;overflow-wrap:break-word}
+.tight{font-size:8.5pt}.tight td{padding-top:.3mm;padding-bottom:.3mm}
 thead{display:table-header-group}tr{break-inside:avoid}
 .num td:nth-child(n+2):not(:last-child),.num th:nth-child(n+2):not(:last-child){text-align:right}
 .signs td:nth-child(-n+4){white-space:nowrap}
 .log td:first-child,.log th:first-child{width:15mm}.log td:nth-child(2){width:18mm;white-space:nowrap}
 .n{font:8pt "Liberation Mono","DejaVu Sans Mono",monospace;color:#333;white-space:nowrap}
-.sign{display:inline-block;min-width:4mm}
+.stands{white-space:nowrap}.sign{display:inline-block;min-width:4mm}
 .fault{border:.6pt solid #111;padding:2mm 3mm;margin:2.5mm 0;break-inside:avoid}
 .fault table{margin:1mm 0}
 .strong{font-weight:700}

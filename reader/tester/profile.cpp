@@ -12,14 +12,15 @@
 
 #include "reader/spelling.h"
 #include "reader/tester/default_profile.h"
+#include "reader/tester/read_instrument.h"
 
 namespace walkdown::tester {
 namespace {
 
-constexpr std::array<std::string_view, 15> kKeys{
-    "baud",           "bits",           "parity",    "stop",         "line",
-    "check",          "check_optional", "over",      "accuracy_pct", "accuracy_ohm",
-    "resolution_ohm", "noise_ohm",      "range_ohm", "zero_ohm",     "test_current_a"};
+constexpr std::array<std::string_view, 16> kKeys{
+    "baud",           "bits",     "parity",         "stop",         "line",           "check",
+    "check_optional", "over",     "accuracy_pct",   "accuracy_ohm", "resolution_ohm", "noise_ohm",
+    "range_ohm",      "zero_ohm", "test_current_a", "instrument"};
 constexpr std::array<std::string_view, 6> kGroups{"module", "rail", "pin", "value", "unit", "seq"};
 
 // Takes values out of the table one key at a time, and keeps every mistake with its line.
@@ -99,6 +100,12 @@ class Taker {
     }
     if (!sound) return mistake(*node, "over", R"(write a list of words, as ["OL", "O.L"])");
     out = std::move(taken);
+  }
+
+  void instrument() {
+    InstrumentMistakes found;
+    (void)read_instrument(table_, found);
+    for (auto& [line, say] : found) mistakes_.push_back({line, std::move(say)});
   }
 
   void near_misses() {
@@ -187,6 +194,7 @@ Result<Profile> take_profile(const toml::table& table, std::string_view file_nam
   take.truth("check_optional", profile.check_optional);
   take.tokens(profile.over);
   take_model(take, profile.model);
+  take.instrument();
   take.near_misses();
   if (std::string all = take.mistakes(); !all.empty()) {
     return Error{Code::bad_input, fmt::format("cannot use the tester profile {}", file_name),

@@ -141,6 +141,18 @@ def cosignatures(key):
     day("witness", "add", "-", given=forged, expect=2)
 
 
+def two_histories():
+    shutil.copy(FOLDER / "a.record", FOLDER / "b.record")
+    day("note", "the wind drops")
+    walkdown("day", "note", "the wind rises", "--record", "b.record", "--key", "station.key")
+    both = checked("--against", "b.record", expect=1)["against"]
+    assert both["holds"] and both["differ"] and "two histories" in both["say"], both
+    data = bytearray((FOLDER / "b.record").read_bytes())
+    data[data.rindex(b"rises")] ^= 1
+    (FOLDER / "b.record").write_bytes(data)
+    assert not checked("--against", "b.record", expect=1)["against"]["holds"]
+
+
 def beside_the_closed_record():
     day("close")
     walkdown("day", "time-stamp", "request", "--record", "a.record", "-o", "end")
@@ -164,6 +176,7 @@ def main():
     open_day(vkey_of(key, "notary"))
     time_stamps()
     cosignatures(key)
+    two_histories()
     beside_the_closed_record()
     data = (FOLDER / "a.record").read_bytes()
     result, record = verify(data)

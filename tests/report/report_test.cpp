@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <gmock/gmock.h>
 
+#include <regex>
+
 #include "checklist/report/build.h"
 #include "checklist/report/html.h"
 #include "tests/check/big_record.h"
@@ -100,6 +102,47 @@ TEST(Report, TakesNoMarkupFromTheRecord) {
   Model model = day();
   model.notes.push_back({1, 0, "note", "<b onclick=\"x\">&"});
   EXPECT_THAT(html(model), HasSubstr("&lt;b onclick=&quot;x&quot;&gt;&amp;"));
+}
+
+TEST(Report, SaysWhichInstrumentAndWhetherItsCalibrationStood) {
+  EXPECT_THAT(html(day()), HasSubstr("does not say which instrument"));
+  Model model = day();
+  const auto with_due = [&](const std::string& due) {
+    model.prepared.show.put(
+        {show::Role::tester, "t.toml",
+         "[instrument]\ntype = 'meter <7>'\nserial = 'S1'\ncalibration_due = " + due + "\n"});
+    return html(model);
+  };
+  EXPECT_THAT(with_due("2026-07-04"), HasSubstr("meter &lt;7&gt;, serial number S1"));
+  EXPECT_THAT(with_due("2026-07-04"), Not(HasSubstr("had run out")));  // the day of the record
+  EXPECT_THAT(with_due("2026-07-03"), HasSubstr("had run out"));
+}
+
+TEST(Report, TellsTheTimeStampAndHowToCheckIt) {
+  ASSERT_EQ(day().check.stamps.size(), 1U);
+  const std::string page = html(day());
+  EXPECT_THAT(page, HasSubstr("CN=Time-stamps,O=A test signed that the first"));
+  EXPECT_THAT(page, HasSubstr("openssl ts -verify -data head.note"));
+  Model without = day();
+  without.check.stamps.clear();
+  EXPECT_THAT(html(without), Not(HasSubstr("openssl ts -verify")));
+}
+
+TEST(Report, NothingThatStandsIsToldByColourAlone) {
+  const std::string page = html(day());
+  EXPECT_THAT(page, HasSubstr("&#9632;</span>&nbsp;holds"));
+  // Every colour on the page is a grey.
+  static const std::regex kColour(
+      "(?:fill|stroke|color|background|solid|double)[:= ]\"?#([0-9a-fA-F]{6}|[0-9a-fA-F]{3})\\b");
+  std::size_t colours = 0;
+  for (auto each = std::sregex_iterator(page.begin(), page.end(), kColour);
+       each != std::sregex_iterator(); ++each, ++colours) {
+    const std::string digits = (*each)[1];
+    const std::size_t part = digits.size() / 3;
+    EXPECT_EQ(digits.substr(0, part), digits.substr(part, part)) << digits;
+    EXPECT_EQ(digits.substr(0, part), digits.substr(2 * part)) << digits;
+  }
+  EXPECT_GT(colours, 20U);
 }
 
 TEST(Report, OfLargeFieldStaysSmall) {

@@ -6,6 +6,7 @@
 
 #include <string>
 
+#include "reader/tester/instrument.h"
 #include "reader/tester/line.h"
 #include "templates/embedded.h"
 
@@ -154,6 +155,24 @@ TEST(Profile, RefusesPatternsThatCannotBeUsed) {
   EXPECT_THAT(fault("line = 3"), HasSubstr("string"));
   EXPECT_THAT(fault("line = '(?P<value>" + std::string(5000, 'x') + ")'"), HasSubstr("4096"));
   EXPECT_NE(fault("line = '(?P<value>((x{1000}){1000}){1000})'"), "(taken)");
+}
+
+TEST(Profile, TellsWhichInstrumentItIs) {
+  constexpr const char* kToml =
+      "[instrument]\ntype = 'Ohm \u00b5'\nserial = '7'\ncertificate = 'C 1'\n"
+      "calibrated_on = 2027-03-01\ncalibration_due = '2028-02-29'\n";
+  EXPECT_EQ(fault(kToml), "(taken)");
+  EXPECT_EQ(instrument_of(kToml),
+            (Instrument{"Ohm \u00b5", "7", "C 1", "2027-03-01", "2028-02-29"}));
+  EXPECT_FALSE(instrument_of("baud = 9600").told());
+  EXPECT_FALSE(instrument_of("[").told());
+  EXPECT_THAT(fault("instrument = 'mine'"), HasSubstr("[instrument]"));
+  EXPECT_THAT(fault("[instrument]\nserial = 7"), HasSubstr("line 2, instrument.serial"));
+  EXPECT_THAT(fault("[instrument]\ntype = 'a\\nb'"), HasSubstr("(taken)"));
+  EXPECT_THAT(fault("[instrument]\ntype = \"a\\nb\""), HasSubstr("one line"));
+  EXPECT_THAT(fault("[instrument]\ncalibrated_on = '2027-02-30'"), HasSubstr("write a date"));
+  EXPECT_THAT(fault("[instrument]\ncalibrated_on = 'soon'"), HasSubstr("write a date"));
+  EXPECT_THAT(fault("[instrument]\nserail = '7'"), HasSubstr("calibration_due"));
 }
 
 TEST(Profile, RefusesWhatIsNoToml) {
