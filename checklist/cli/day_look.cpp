@@ -41,6 +41,10 @@ Status open(const OpenArguments& arguments) {
       "Next: enrol the crew (walkdown day enrol), then set the show time (walkdown day "
       "show-time).\n",
       desk->path(), made->planned.plan.pins.size(), made->checklist.name);
+  if (made->site && !made->site->positions.empty()) {
+    fmt::print("{} lies at {}: is that the place?\n", made->site->positions.front().name,
+               zone::say_place(*made->site));
+  }
   if (made->zone) fmt::print("Distances: {}.\n", desk::zone_facts(*made->zone).why);
   return Status::nothing_to_act_on;
 }

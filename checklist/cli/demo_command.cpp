@@ -29,6 +29,7 @@ constexpr double kLinesPerS = 600;  // slow enough to watch, quick enough for a 
 constexpr unsigned kReadings = 3;   // of each pin; two at least tell an intermittent joint
 constexpr int kRounds = 6;
 constexpr const char* kHand = "Ines Holm";  // of the invented crew
+constexpr std::int64_t kMend_ms = 100'000;  // of the demo's clock: to walk there and re-hook
 constexpr std::size_t kMisfires = 2;        // invented too
 
 struct DemoArguments {
@@ -40,9 +41,10 @@ void heading(const char* text) { fmt::print("\n{}\n", text); }
 
 // Does what each finding says, records what was touched, and gives back what to read again.
 Result<std::vector<plan::PinId>> mend(const match::Outcome& outcome, trainer::Field& field,
-                                      FieldRecord& record) {
+                                      FieldRecord& record, DemoClock& clock) {
   std::vector<plan::PinId> again;
   for (const auto& finding : outcome.findings) {
+    clock.skip(kMend_ms);
     const auto hands = act_on(finding, field, kHand);
     if (!hands) {
       fmt::print("  not done: {}\n", hands.error().sentence());
@@ -62,7 +64,8 @@ Result<std::vector<plan::PinId>> mend(const match::Outcome& outcome, trainer::Fi
 }
 
 // Reads, tells, re-hooks as told and reads again, until all that is planned fits.
-Result<match::Outcome> prove_field(trainer::Field& field, FieldRecord& record, DemoField& live) {
+Result<match::Outcome> prove_field(trainer::Field& field, FieldRecord& record, DemoField& live,
+                                   DemoClock& clock) {
   heading("The first sweep");
   if (const auto read = live.read(field.pins(), kReadings); !read) return read.error();
   for (int round = 1;; ++round) {
@@ -74,7 +77,7 @@ Result<match::Outcome> prove_field(trainer::Field& field, FieldRecord& record, D
     fmt::print("{}", findings_text(*outcome));
     if (outcome->findings.empty()) fmt::print("{}", wrong_pins_text(*outcome));
     heading("At the modules");
-    const auto again = mend(*outcome, field, record);
+    const auto again = mend(*outcome, field, record, clock);
     if (!again) return again.error();
     if (again->empty()) return outcome;
     heading("Read again what was touched");
@@ -144,9 +147,9 @@ Result<std::size_t> sweep_after(trainer::Field& field, FieldRecord& record, Demo
 
 // The day up to the field, the field, and the day to its end.
 Result<match::Outcome> run_day(DemoDay& day, trainer::Field& field, FieldRecord& record,
-                               DemoField& live) {
+                               DemoField& live, DemoClock& clock) {
   if (const auto morning = day.morning(); !morning) return morning.error();
-  auto outcome = prove_field(field, record, live);
+  auto outcome = prove_field(field, record, live, clock);
   if (!outcome || to_act_on(*outcome)) return outcome;
   if (const auto evening = day.evening(); !evening) return evening.error();
   if (const auto show = day.show(); !show) return show.error();
@@ -186,13 +189,13 @@ Status run(const DemoArguments& arguments) {
   DemoClock clock(kDemoStart_at_ms);
   auto record = FieldRecord::open(files->record, *show, files->station_key, clock);
   if (!record) return not_done(record.error());
-  auto live = DemoField::open(*field, *record, inputs->planned.tester.port, kLinesPerS);
+  auto live = DemoField::open(*field, *record, clock, inputs->planned.tester.port, kLinesPerS);
   if (!live) return not_done(live.error());
   preface(*inputs, *files, live->port());
   auto day = DemoDay::begin(record->desk(), clock, files->folder + "/crew",
                             [](const std::string& line) { fmt::print("{}\n", line); });
   if (!day) return not_done(day.error());
-  const auto outcome = run_day(*day, *field, *record, *live);
+  const auto outcome = run_day(*day, *field, *record, *live, clock);
   if (!outcome) return not_done(outcome.error());
   return finish(*record, *files, *outcome);
 }

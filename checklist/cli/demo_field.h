@@ -10,6 +10,7 @@
 #include <string_view>
 #include <vector>
 
+#include "checklist/cli/demo_clock.h"
 #include "checklist/cli/field_record.h"
 #include "checklist/cli/intake.h"
 #include "checklist/cli/live_view.h"
@@ -22,8 +23,9 @@ namespace walkdown::cli {
 
 class DemoField {
  public:
-  // `field` and `record` outlive this. Errors as TesterPty::open and tester::Link::open.
-  static Result<DemoField> open(trainer::Field& field, FieldRecord& record,
+  // `field`, `record` and `clock` outlive this; the clock moves on with each line, as if the tester
+  // took the time of a real one. Errors as TesterPty::open and tester::Link::open.
+  static Result<DemoField> open(trainer::Field& field, FieldRecord& record, DemoClock& clock,
                                 const tester::PortSettings& port, double lines_per_s);
 
   // The tester walks the pins, `times` times, and every line arrives as an acknowledged entry; a
@@ -33,12 +35,14 @@ class DemoField {
   [[nodiscard]] const std::string& port() const { return tester_->path(); }
 
  private:
-  DemoField(trainer::Field& field, FieldRecord& record, std::unique_ptr<trainer::TesterPty> tester,
-            tester::Link link);
+  DemoField(trainer::Field& field, FieldRecord& record, DemoClock& clock,
+            std::unique_ptr<trainer::TesterPty> tester, tester::Link link);
   Done pump();
+  Done feed(std::string_view bytes);
 
   trainer::Field* field_;
   FieldRecord* record_;
+  DemoClock* clock_;
   std::unique_ptr<trainer::TesterPty> tester_;
   tester::Link link_;
   Intake intake_;

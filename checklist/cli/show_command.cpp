@@ -27,6 +27,10 @@ void describe(const desk::Prepared& made) {
   }
   fmt::print("{} pins are planned; the checklist is \"{}\".\n", made.planned.plan.pins.size(),
              made.checklist.name);
+  if (made.site && !made.site->positions.empty()) {
+    fmt::print("{} lies at {}: is that the place?\n", made.site->positions.front().name,
+               zone::say_place(*made.site));
+  }
   if (made.zone) fmt::print("Distances: {}.\n", desk::zone_facts(*made.zone).why);
 }
 

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 
 #include "checklist/day/duration.h"
 #include "checklist/weather/thunder.h"
@@ -162,6 +163,19 @@ Judgement judge_wind_log(const Item& item, const WindLog& wind, Moment moment) {
                  wind.n);
 }
 
+// Means over other times do not compare, but a wind above the limit is one, however it was
+// averaged: it stands until the next reading over the item's own time.
+std::optional<Judgement> later_above_limit(const View& view, const Item& item, const WindLog& own) {
+  for (const auto& [period_ms, wind] : view.day.winds) {
+    if (period_ms == item.period_ms || wind.n < own.n) continue;
+    const std::string over = over_limit(item, wind);
+    if (over.empty()) continue;
+    return failing(Standing::refused, fmt::format("{}, over {}", over, say_duration(period_ms)),
+                   wind.n);
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 bool is_derived(Kind kind) {
@@ -200,6 +214,7 @@ Judgement judge_wind(const View& view, std::size_t index, Moment moment) {
   if (broken && broken->n >= found->second.n) {
     return failing(Standing::broken, broken->why, broken->n);
   }
+  if (const auto above = later_above_limit(view, item, found->second)) return *above;
   return judge_wind_log(item, found->second, moment);
 }
 

@@ -10,6 +10,8 @@
 #include "checklist/day/answer_value.h"
 #include "checklist/day/body.h"
 #include "checklist/day/duration.h"
+#include "checklist/desk/crew.h"
+#include "checklist/record/cosign.h"
 #include "checklist/record/stamped.h"
 
 namespace walkdown::desk {
@@ -209,8 +211,16 @@ std::string torn(const day::Checklist& /*list*/, const json& body) {
   return "a crash left lines that were never acknowledged; they are kept in " +
          text_in(body, "file");
 }
-std::string cosign(const day::Checklist& /*list*/, const json& /*body*/) {
-  return "a witness has signed the record's head";
+// Who and when; that it is an enrolled witness's signature, the record's own rules have seen to.
+std::string cosign(const day::Checklist& /*list*/, const json& body) {
+  const auto cosigned = record::parse_cosign_body(body);
+  if (!cosigned || cosigned->note.signatures.empty()) {
+    return "a witness's signature that cannot be read";
+  }
+  const auto at_ms = static_cast<std::int64_t>(cosigned->time_s) * 1000;
+  return fmt::format("{} signed as a witness that the first {} entries stood at {}",
+                     person_name(cosigned->note.signatures.front().name), cosigned->checkpoint.size,
+                     record::stamp_time(at_ms));
 }
 std::string timestamp(const day::Checklist& /*list*/, const json& body) {
   const auto stamped = record::parse_stamped_body(body);

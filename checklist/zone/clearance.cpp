@@ -33,14 +33,24 @@ std::optional<double> needed_m(const Charge& charge, const Table& table, Role ro
 
 std::string metres(std::int64_t mm) { return fmt::format("{}.{} m", mm / 1000, mm % 1000 / 100); }
 
-void find_fault(const Clearance& each, Zone& zone) {
+// Which of the two it lacks, so that one knows what to mend.
+std::string why_unsaid(const Charge& charge, const Table& table) {
+  const double most_mm = table.rows.empty() ? 0 : table.rows.back().up_to_mm;
+  if (charge.calibre_mm && *charge.calibre_mm > most_mm) {
+    return fmt::format("{:g} mm is above its largest calibre, {:g} mm", *charge.calibre_mm,
+                       most_mm);
+  }
+  return "it has cues without a calibre, and the table no distance for those";
+}
+
+void find_fault(const Clearance& each, const Charge& charge, const Table& table, Zone& zone) {
   if (each.holds()) return;
   if (each.distance_mm <= 0) {
     zone.faults.push_back(
         fmt::format("{} lies inside {}, or too near its edge to tell", each.position, each.target));
   } else if (!each.least_mm) {
-    zone.faults.push_back(fmt::format("{} does not say how far {} must be from {}", zone.rules,
-                                      each.position, each.target));
+    zone.faults.push_back(fmt::format("{} does not say how far {} must be from {}: {}", zone.rules,
+                                      each.position, each.target, why_unsaid(charge, table)));
   } else {
     zone.faults.push_back(fmt::format("{} is {} from {}; {} asks for {}", each.position,
                                       metres(each.distance_mm), each.target, zone.rules,
@@ -65,7 +75,9 @@ Clearance clearance(const Position& position, const Shape& shape, const Table& t
 
 // Where the site draws the ground to be kept clear, every position must stand on it.
 void find_outsiders(const Site& site, const std::map<std::string, Charge>& charges, Zone& zone) {
-  const auto exclusion = [](const Shape& shape) { return shape.role == Role::exclusion; };
+  const auto exclusion = [](const Shape& shape) {
+    return shape.role == Role::exclusion && shape.polygon;
+  };
   if (std::none_of(site.shapes.begin(), site.shapes.end(), exclusion)) return;
   for (const Position& position : site.positions) {
     if (!charges.contains(position.name)) continue;
@@ -107,7 +119,7 @@ Zone judge(const Site& site, const Table& table, const std::map<std::string, Cha
       if (!judged(shape)) continue;
       const Clearance each = clearance(*position, shape, table, charge);
       largest_um = std::min(largest_um, each.distance_mm > 0 ? each.largest_um.value_or(0) : 0);
-      find_fault(each, zone);
+      find_fault(each, charge, table, zone);
       zone.clearances.push_back(each);
     }
     zone.largest_um[name] = largest_um;

@@ -100,6 +100,11 @@ std::vector<Point> Import::ring(const json& coordinates) {
   return points;
 }
 
+bool closed(const std::vector<Point>& ring) {
+  return ring.size() >= 4 && ring.front().lon_deg == ring.back().lon_deg &&
+         ring.front().lat_deg == ring.back().lat_deg;
+}
+
 std::optional<double> Import::accuracy(const json& properties) {
   const json& value = member(properties, "accuracy_m");
   if (value.is_null()) return 0;
@@ -134,8 +139,10 @@ void Import::shape(const json& geometry, Role role, std::string name, double acc
     if (!coordinates.is_array() || coordinates.empty())
       say("a polygon has no ring", "draw it again");
     for (const json& each : coordinates) shape.rings.push_back(ring(each));
-  } else if (type == "LineString" && role != Role::exclusion) {
+  } else if (type == "LineString") {
     shape.rings.push_back(line(coordinates, 2));
+    // A fence drawn all the way round encloses ground; any other line of it is only shown.
+    shape.polygon = role == Role::exclusion && closed(shape.rings.front());
   } else if (type == "Point" && role == Role::control) {
     if (const auto at = point(coordinates)) shape.rings.push_back({*at});
   } else {
@@ -218,6 +225,13 @@ const Position* Site::find(std::string_view name) const {
   const auto found = std::find_if(positions.begin(), positions.end(),
                                   [&](const Position& each) { return each.name == name; });
   return found == positions.end() ? nullptr : &*found;
+}
+
+std::string say_place(const Site& site) {
+  if (site.positions.empty()) return {};
+  const Point& at = site.positions.front().at;
+  return fmt::format("{:.4f} {}, {:.4f} {}", std::abs(at.lat_deg), at.lat_deg < 0 ? 'S' : 'N',
+                     std::abs(at.lon_deg), at.lon_deg < 0 ? 'W' : 'E');
 }
 
 SiteRead read_site(std::string_view text, std::string_view file_name) {

@@ -61,6 +61,11 @@ struct SiteRead {
 // 3.1.6). Mistakes: not JSON, not a FeatureCollection, a feature with no or an unknown role, a
 // geometry that its role does not take, a ring that is not closed or has under four positions,
 // coordinates out of range, a position without a name or named twice, a site over 100 km across.
+// "44.6005 N, 35.2000 W", of the first position, to be looked up on a map: longitude and latitude
+// exchanged are two good numbers, of another place where the metres are not the same. Empty without
+// a position.
+[[nodiscard]] std::string say_place(const Site& site);
+
 [[nodiscard]] SiteRead read_site(std::string_view text, std::string_view file_name);
 
 }  // namespace walkdown::zone

@@ -29,6 +29,7 @@ class Demo {
 
   [[nodiscard]] const cli::DemoFiles& files() const { return files_; }
   [[nodiscard]] Places places() const;
+  [[nodiscard]] const std::string& folder() const { return files_.folder; }
   // A show three and a half hours from now, its crew enrolled. Errors: as the desk's.
   Result<desk::Desk> open(const record::Clock& clock) const;
 

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/app/window.h"
 
+#include <fmt/format.h>
+
 #include <QCloseEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+#include <cstdio>
 
 #include "gui/app/demo.h"
 #include "gui/app/look_dialog.h"
@@ -142,6 +145,8 @@ void Window::open_demo_later(const std::string& folder) {
       [this](Made& made) {
         if (!made.desk) return refused(made.desk.error());
         own_demo_ = made.demo;
+        fmt::print("The demonstration's files are in {}\n", made.demo->folder());
+        std::fflush(stdout);
         open(std::make_unique<Session>(std::move(made.desk).value(), crew_of(made.demo->places())),
              made.demo.get());
       });

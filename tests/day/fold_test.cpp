@@ -81,6 +81,23 @@ INSTANTIATE_TEST_SUITE_P(
                     Blow{"withdraw", R"({"reason":"rain"})", "withdrew it: rain"},
                     Blow{"close", "{}", "closed"}));
 
+// The item asks for 10 min; somebody reads a gust above its limit over 2 min.
+TEST(Fold, AGustAboveTheLimitCountsHoweverItsMeanWasTaken) {
+  World world;
+  world.released();
+  const auto blow = [&](std::int64_t gust_mm_per_s, std::int64_t period_ms) {
+    world.put("wind",
+              propose_wind(world.fold, world.now, std::nullopt, {5'000, gust_mm_per_s, period_ms}));
+  };
+  blow(10'900, 120'000);
+  EXPECT_EQ(world.state().release.word, ReleaseWord::stands);
+  blow(14'000, 120'000);
+  EXPECT_EQ(world.state().release.word, ReleaseWord::fallen);
+  EXPECT_EQ(world.item("wind").why, "gusts of 14.0 m/s are above 11.0 m/s, over 2 min");
+  blow(8'000, 600'000);
+  EXPECT_EQ(world.standing("wind"), "holds") << "read again over its own time";
+}
+
 TEST(Fold, OnlyAReleaseThatIsThereIsTakenBack) {
   World world;
   world.ready();

@@ -4,6 +4,8 @@
 #include <gtest/gtest.h>
 
 #include "checklist/desk/prepared.h"
+#include "checklist/record/cosign.h"
+#include "checklist/record/timestamp.h"
 
 namespace walkdown::desk {
 namespace {
@@ -25,6 +27,18 @@ TEST(Tell, PlainWords) {
             "wind: mean 4.4 m/s, gusts 7.1 m/s over 10 min, by the instrument");
   EXPECT_EQ(told("rehook", R"({"module":7,"rail":2})"), "hooked up anew: module 7 rail 2");
   EXPECT_EQ(told("hold", "{}"), "somebody called a hold");
+}
+
+TEST(Tell, WhoWitnessedAndWhen) {
+  const record::SigningKey station("demo", record::Seed{1});
+  const record::SigningKey olga("Olga_Brandt", record::Seed{2});
+  const std::string head = record::text(
+      record::sign_note(record::text(record::Checkpoint{"a-record", 17, {}}), station));
+  const auto note = record::cosign(head, olga, 1'783'203'000);
+  ASSERT_TRUE(note.ok()) << note.error().sentence();
+  EXPECT_EQ(told("cosign", record::cosign_body(*note, 17, {}).dump().c_str()),
+            "Olga Brandt signed as a witness that the first 17 entries stood at " +
+                record::stamp_time(1'783'203'000'000));
 }
 
 TEST(Tell, AnyBodyGivesALine) {

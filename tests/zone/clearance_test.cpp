@@ -77,6 +77,36 @@ TEST(Clearance, APositionOutsideTheClearedGround) {
               ElementsAre(HasSubstr("outside the ground")));
 }
 
+// DESIGN 4.4: an exclusion is a Polygon or a LineString. All the way round it encloses ground.
+TEST(Clearance, AFenceDrawnAsALine) {
+  const auto faults = [](const char* fence) {
+    const auto read = read_site(
+        R"({"type":"FeatureCollection","features":[
+            {"type":"Feature","properties":{"role":"position","name":"A"},
+             "geometry":{"type":"Point","coordinates":[-1.0,51.0]}},
+            {"type":"Feature","properties":{"role":"audience"},
+             "geometry":{"type":"LineString","coordinates":[[-1.0,51.2],[-1.01,51.2]]}},
+            {"type":"Feature","properties":{"role":"exclusion"},
+             "geometry":{"type":"LineString","coordinates":)" +
+            std::string(fence) + "}}]}",
+        "site.geojson");
+    return judge(read.site, kTable, {{"A", {50.0, false}}}).faults;
+  };
+  const auto outside = testing::Contains(HasSubstr("A lies outside the ground"));
+  EXPECT_THAT(faults("[[1,51],[1.1,51],[1.1,51.1],[1,51]]"), outside);
+  EXPECT_THAT(faults("[[-1.1,50.9],[-0.9,50.9],[-1,51.1],[-1.1,50.9]]"), testing::Not(outside));
+  EXPECT_THAT(faults("[[1,51],[1.1,51]]"), testing::Not(outside)) << "a line encloses nothing";
+}
+
+TEST(Clearance, WhatTheTableDoesNotSayIsNamed) {
+  EXPECT_THAT(judge(site(), kTable, {{"A", {80.0, false}}}).faults,
+              ElementsAre(HasSubstr(": 80 mm is above its largest calibre")));
+  Table silent = kTable;
+  silent.without_calibre_m.reset();
+  EXPECT_THAT(judge(site(), silent, {{"A", {50.0, true}}}).faults,
+              ElementsAre(HasSubstr(": it has cues without a calibre")));
+}
+
 TEST(Clearance, ChargesTakeTheLargestCalibreOfThePlan) {
   plan::Plan plan;
   plan::PlannedPin pin;

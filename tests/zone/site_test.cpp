@@ -65,11 +65,21 @@ TEST(Site, AllMistakesAreListedWithTheirPlace) {
   EXPECT_THAT(read.mistakes[3].sentence(), HasSubstr("not closed"));
 }
 
+// Exchanged, these are a good place too, in another ocean.
+TEST(Site, SaysWhereItLies) {
+  Site site;
+  EXPECT_EQ(say_place(site), "");
+  site.positions.push_back({"A", {-35.2, 44.6005}, 0});
+  EXPECT_EQ(say_place(site), "44.6005 N, 35.2000 W");
+  site.positions.front().at = {44.6005, -35.2};
+  EXPECT_EQ(say_place(site), "35.2000 S, 44.6005 E");
+}
+
 TEST(Site, RefusesWhatItsRoleDoesNotTake) {
   EXPECT_THAT(first_mistake(feature(R"("role":"position","name":"A")", "Polygon", "[]")),
               HasSubstr("not a Point"));
-  EXPECT_THAT(first_mistake(feature(R"("role":"exclusion")", "LineString", "[[1,2],[1,3]]")),
-              HasSubstr("role exclusion cannot be a LineString"));
+  EXPECT_THAT(first_mistake(feature(R"("role":"exclusion")", "Point", "[1,2]")),
+              HasSubstr("role exclusion cannot be a Point"));
   EXPECT_THAT(first_mistake(feature(R"("role":"audience")", "LineString", "[[1,2]]")),
               HasSubstr("fewer than 2"));
   EXPECT_THAT(first_mistake(feature(R"("role":"audience")", "Polygon", "[[[1,2],[1,3],[1,2]]]")),
