@@ -20,6 +20,7 @@ constexpr std::int64_t kMinute_ms = 60'000;
 constexpr std::int64_t kStartHour = 15;
 constexpr const char* kKey = "arming key";
 constexpr std::int64_t kLook_ms = 9'000;  // to read a question and look
+constexpr std::int64_t kNext_ms = 6'000;  // until the next thing is done
 
 std::int64_t demo_at(int hour, int minute) {
   return kDemoStart_at_ms + ((hour - kStartHour) * 60 + minute) * kMinute_ms;
@@ -51,6 +52,7 @@ Done DemoDay::act(const Does& does) {
   }
   for (const auto& change : changes(desk_->checklist(), before, after))
     say_("           - " + change);
+  clock_->skip(kNext_ms);
   return done();
 }
 
