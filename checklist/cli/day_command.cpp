@@ -11,6 +11,7 @@ void add_day(CLI::App& app, Run& chosen) {
       "Example: walkdown day status --record today.record\n"
       "Each command asks the rule first: what is refused is not written. What makes the day worse "
       "(hold, in, thunder, rehook) is taken from anyone, unsigned.\n"
+      "A hold gets through also while another program has the record open.\n"
       "It decides nothing for you: local codes, the maker's data sheet and the licensed person "
       "do.");
   add_day_look(*day, chosen);

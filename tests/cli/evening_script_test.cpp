@@ -42,7 +42,7 @@ std::string show_time() {
 struct Step {
   const char* who;  // who signs; empty: nobody
   std::vector<std::string> words;
-  std::string typed;  // at the question
+  std::string typed = {};  // at the question
   int status = 0;
   const char* says = "";  // on standard output, or on standard error where it is refused
 };
@@ -73,7 +73,9 @@ class EveningScript : public testing::Test {
       const std::string all = step.words[0] + " " + (step.words.size() > 1 ? step.words[1] : "");
       EXPECT_EQ(said.status, step.status) << all << ": " << said.out << said.err;
       EXPECT_THAT(step.status == 2 ? said.err : said.out, HasSubstr(step.says)) << all;
-      if (step.status == 2) EXPECT_THAT(said.err, HasSubstr("; ")) << all << " says no way on";
+      if (step.status == 2) {
+        EXPECT_THAT(said.err, HasSubstr("; ")) << all << " says no way on";
+      }
     }
   }
 
