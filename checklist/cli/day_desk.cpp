@@ -25,6 +25,12 @@ std::vector<std::string> roles_of(const day::State& state, const std::string& na
   return roles;
 }
 
+std::string join(const std::vector<std::string>& words) {
+  std::string list;
+  for (const auto& word : words) list += (list.empty() ? "" : ", ") + word;
+  return list;
+}
+
 Result<std::string> role_of(const DayPaths& paths, const day::State& state) {
   const auto roles = roles_of(state, paths.as);
   if (roles.empty()) {
@@ -33,12 +39,12 @@ Result<std::string> role_of(const DayPaths& paths, const day::State& state) {
   }
   const std::string& wanted = paths.role.empty() ? roles.front() : paths.role;
   if (paths.role.empty() && roles.size() > 1) {
-    std::string list;
-    for (const auto& role : roles) list += (list.empty() ? "" : ", ") + role;
-    return Error{Code::usage, paths.as + " has several roles", list, "choose one with --role"};
+    return Error{Code::usage, paths.as + " has several roles", join(roles),
+                 "choose one with --role"};
   }
   if (std::find(roles.begin(), roles.end(), wanted) == roles.end()) {
-    return Error{Code::refused, fmt::format("{} is not enrolled as {}", paths.as, wanted), "", ""};
+    return Error{Code::refused, fmt::format("{} is not enrolled as {}", paths.as, wanted),
+                 join(roles), "choose one of these with --role, or enrol them anew"};
   }
   return wanted;
 }

@@ -37,7 +37,10 @@ Status hold(const StopArguments& arguments) {
   const record::SystemClock clock;
   auto desk = open_desk(arguments.day, std::nullopt, clock, kAtOnce);
   if (!desk && desk.error().code == Code::busy) return ask_other_program(arguments, clock);
-  if (!desk) return not_done(desk.error());
+  if (!desk) {
+    complain("The hold is NOT recorded: shout.");
+    return not_done(desk.error());
+  }
   const day::State before = desk->state();
   return tell_changes(*desk, before, desk::hold(*desk, arguments.by, arguments.reason));
 }

@@ -156,11 +156,13 @@ Done Desk::Core::create(const show::Show& show, const std::string& origin) {
 // A snapshot stands for the entries up to its own; they are verified like all others, and not
 // folded again.
 Done Desk::Core::resume(const std::optional<show::Show>& show) {
-  const auto kept = fitting_snapshot();
+  std::optional<Snapshot> kept;
   Done same = done();
   record::WriterOptions options = writer_options_;
   options.verify.visitor = [&](const record::EntryView& entry) -> std::optional<std::string> {
     if (entry.n > 0) return kept && entry.n < kept->size ? std::nullopt : folded_.take(entry);
+    // Not before the record is known to be nobody else's: whoever is turned away is told at once.
+    kept = fitting_snapshot();
     auto why = folded_.take(entry);
     if (!why && show) same = same_show(folded_.prepared().show, *show);
     if (!same) return same.error().sentence();

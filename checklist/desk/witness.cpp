@@ -52,7 +52,8 @@ Result<std::string> head_note(const std::string& record_path) {
   const auto report = record::verify_file(record_path);
   if (!report) return report.error();
   if (!report->holds) {
-    return Error{Code::forged, "the record does not hold: " + report->why, record_path, ""};
+    return Error{Code::forged, "the record does not hold: " + report->why, record_path,
+                 "leave the file as it is, and see what walkdown verify says"};
   }
   std::string note;
   const auto rest = record::read_lines(

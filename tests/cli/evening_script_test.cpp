@@ -174,7 +174,8 @@ TEST_F(EveningScript, FromTheOpeningToTheClose) {
       {kMara, {"key", "put", "pocket"}, "", 2, "choose one of these: lock box, firing position"},
       {kMara, {"key", "put", "lock box"}, "", 0, "to the lock box"},
       {"", {"close", "--reason", "field handed back"}, "", 0, "The record is closed"},
-      {"", {"hold"}, "", 2, "the record was closed"},
+      {"", {"hold"}, "", 2, "The hold is NOT recorded: shout."},
+      {"", {"note", "late"}, "", 2, "the record was closed"},
   });
   EXPECT_EQ(run_walkdown({"verify", record}).status, 0);
   EXPECT_EQ(run_walkdown({"report", record, "-o", folder / "tonight.html"}).status, 0);
