@@ -2,13 +2,16 @@
 #include <fmt/format.h>
 
 #include <memory>
+#include <optional>
 #include <utility>
 
 #include "checklist/cli/after_text.h"
 #include "checklist/cli/commands.h"
+#include "checklist/cli/current_text.h"
 #include "checklist/cli/files.h"
 #include "checklist/cli/inputs.h"
 #include "checklist/cli/match_text.h"
+#include "checklist/cli/visits.h"
 #include "reader/match/alike.h"
 #include "reader/match/diagnose.h"
 
@@ -20,6 +23,8 @@ struct MatchOptions {
   std::string readings;
   bool after = false;
   std::string before;  // readings of the last sweep before the show
+  std::string site;    // for the walking order
+  std::string from;    // the position where the crew stands
   bool json = false;
 };
 
@@ -30,15 +35,17 @@ Result<Sweep> sweep_of(const std::string& path, const tester::LineParser& parser
 }
 
 void print_text(const Inputs& inputs, const Sweep& sweep, const match::Outcome& outcome,
-                const AlikeGroups& alike) {
+                const AlikeGroups& alike, const Currents& currents, const Visits& visits) {
   fmt::print("{}: {} pins planned, {} readings taken, {} lines rejected\n{}\n",
              inputs.show.find(show::Role::plan)->name, inputs.planned.plan.pins.size(),
              sweep.samples.size(), sweep.rejected.size(), verdict_counts(outcome));
   if (!outcome.findings.empty()) {
     fmt::print("\nWhat most likely happened\n{}", findings_text(outcome));
   }
+  if (!visits.order.empty()) fmt::print("\n{}", visits_text(visits));
   const std::string wrong = wrong_pins_text(outcome);
   if (!wrong.empty()) fmt::print("\nPins that do not fit\n{}", wrong);
+  fmt::print("\nFiring current\n{}", currents_text(currents));
   if (!sweep.rejected.empty()) fmt::print("\nLines rejected\n{}", rejected_text(sweep.rejected));
   if (!alike.empty()) {
     fmt::print("\nElectrically alike: a swap inside a group cannot show; check these by eye\n{}",
@@ -66,12 +73,22 @@ Status run_match(const MatchOptions& options, const Inputs& inputs, const Sweep&
   const auto outcome =
       match::diagnose(inputs.planned.plan, inputs.planned.tester.model, sweep.samples, how);
   const AlikeGroups alike = match::alike(inputs.planned.plan);
-  if (options.json) {
-    fmt::print("{}", match_json(outcome, alike, sweep.rejected));
-  } else {
-    print_text(inputs, sweep, outcome, alike);
+  const Currents currents = currents_of(inputs.planned.plan, &outcome);
+  std::optional<zone::Site> site;
+  if (!options.site.empty()) {
+    site = site_aloud(options.site);
+    if (!site) return Status::not_done;
   }
-  return to_act_on(outcome) ? Status::act : Status::nothing_to_act_on;
+  const Visits visits =
+      visits_of(inputs.planned.plan, outcome, site ? &*site : nullptr, options.from);
+  if (options.json) {
+    const std::string more =
+        fmt::format(R"(,"current":{},"walk":{})", currents_json(currents), visits_json(visits));
+    fmt::print("{}", match_json(outcome, alike, sweep.rejected, more));
+  } else {
+    print_text(inputs, sweep, outcome, alike, currents, visits);
+  }
+  return to_act_on(outcome) || currents.to_act_on() ? Status::act : Status::nothing_to_act_on;
 }
 
 Status run(const MatchOptions& options) {
@@ -100,6 +117,8 @@ void add_match(CLI::App& app, Run& chosen) {
   command->add_flag("--after", options->after,
                     "READINGS are from after the show: what may not have fired");
   command->add_option("--before", options->before, "With --after: the last sweep before the show");
+  command->add_option("--site", options->site, "Positions on the ground (GeoJSON): walking order");
+  command->add_option("--from", options->from, "The position where the crew stands");
   command->add_flag("--json", options->json, "One JSON object instead of text");
   command->footer(
       "Example: walkdown match show.csv sweep.txt --igniters igniters.toml --temp 14\n"

@@ -102,7 +102,7 @@ std::string json_list(std::span<const std::string> texts) {
 }
 
 std::string match_json(const match::Outcome& outcome, const AlikeGroups& alike,
-                       std::span<const RejectedLine> rejected) {
+                       std::span<const RejectedLine> rejected, std::string_view more) {
   fmt::memory_buffer buffer;
   const Out out(buffer);
   fmt::format_to(out, "{{");
@@ -113,7 +113,7 @@ std::string match_json(const match::Outcome& outcome, const AlikeGroups& alike,
   list(out, "alike", alike, pin_list);
   fmt::format_to(out, ",");
   list(out, "rejected", rejected, rejected_object);
-  fmt::format_to(out, "}}\n");
+  fmt::format_to(out, "{}}}\n", more);
   return fmt::to_string(buffer);
 }
 

@@ -13,8 +13,10 @@ namespace walkdown::cli {
 
 using AlikeGroups = std::vector<std::vector<plan::PinId>>;
 
+// `more`: further members, beside the contract's, each with a comma before it.
 [[nodiscard]] std::string match_json(const match::Outcome& outcome, const AlikeGroups& alike,
-                                     std::span<const RejectedLine> rejected);
+                                     std::span<const RejectedLine> rejected,
+                                     std::string_view more = "");
 
 // A string as JSON writes it; bytes that are not UTF-8 become U+FFFD.
 [[nodiscard]] std::string json_string(std::string_view text);

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "checklist/cli/commands.h"
+#include "checklist/cli/current_text.h"
 #include "checklist/cli/inputs.h"
 #include "checklist/cli/match_text.h"
 #include "reader/match/alike.h"
@@ -51,9 +52,10 @@ void print_json(const audit::Planned& planned, const AlikeGroups& alike) {
     groups += fmt::format("{}[{}]", groups.empty() ? "" : ",", members);
   }
   const auto current = match::judge_test_current(planned.plan, planned.tester.model);
-  fmt::print("{{\"pins\":[{}],\"alike\":[{}],\"coverage\":{},\"tester_current\":{}}}\n", pins,
-             groups, coverage_json(match::coverage(planned.plan, planned.tester.model)),
-             json_string(current.say));
+  fmt::print(
+      "{{\"pins\":[{}],\"alike\":[{}],\"coverage\":{},\"tester_current\":{},\"current\":{}}}\n",
+      pins, groups, coverage_json(match::coverage(planned.plan, planned.tester.model)),
+      json_string(current.say), currents_json(currents_of(planned.plan, nullptr)));
 }
 
 void print_lines(const char* title, const std::vector<std::string>& lines) {
@@ -84,6 +86,8 @@ void print_text(const audit::Planned& planned, const AlikeGroups& alike) {
     fmt::print("  {:<12} {:.2f} to {:.2f} ohm, likely {:.2f} with standard uncertainty {:.2f}\n",
                plan::text(pin.id), band.worst.lo, band.worst.hi, band.mean_ohm, band.u_ohm);
   }
+  fmt::print("\nFiring current, every loop at its worst\n{}",
+             currents_text(currents_of(plan, nullptr)));
   print_coverage(planned, alike);
 }
 

@@ -3,15 +3,18 @@
 
 #include <chrono>
 #include <memory>
+#include <optional>
 #include <variant>
 
 #include "checklist/cli/commands.h"
+#include "checklist/cli/current_text.h"
 #include "checklist/cli/field_record.h"
 #include "checklist/cli/intake.h"
 #include "checklist/cli/live_facts.h"
 #include "checklist/cli/live_view.h"
 #include "checklist/cli/match_text.h"
 #include "checklist/cli/stop.h"
+#include "checklist/cli/visits.h"
 #include "reader/match/test_current.h"
 #include "reader/tester/link.h"
 
@@ -28,6 +31,8 @@ struct ReadArguments {
   std::string port;
   std::string record;
   std::string key;
+  std::string site;    // for the walking order
+  std::string from;    // the position where the crew stands
   double seconds = 0;  // 0: until stopped
   bool once = false;   // until the tester is unplugged
 };
@@ -130,13 +135,17 @@ void caution(const audit::Planned& planned) {
       "the maker's data sheet and the licensed person decide.\n");
 }
 
-Status finish(FieldRecord& record, const std::string& path) {
+Status finish(FieldRecord& record, const plan::Plan& plan, const ReadArguments& arguments,
+              const zone::Site* site) {
   const auto outcome = record.claim();
   if (!outcome) return not_done(outcome.error());
   fmt::print("\n{}\n{}", verdict_counts(*outcome), findings_text(*outcome));
+  fmt::print("{}", visits_text(visits_of(plan, *outcome, site, arguments.from)));
+  const Currents currents = currents_of(plan, &*outcome);
+  fmt::print("{}", currents_text(currents));
   fmt::print("{} entries are on disk in {}; check them with: walkdown verify {}\n",
-             record.counts().entries, path, path);
-  return to_act_on(*outcome) ? Status::act : Status::nothing_to_act_on;
+             record.counts().entries, arguments.record, arguments.record);
+  return to_act_on(*outcome) || currents.to_act_on() ? Status::act : Status::nothing_to_act_on;
 }
 
 Status run(const ReadArguments& arguments) {
@@ -145,6 +154,11 @@ Status run(const ReadArguments& arguments) {
   if (!inputs) return Status::not_done;
   const auto may = match::may_read(inputs->planned.plan, inputs->planned.tester.model);
   if (!may) return not_done(may.error());
+  std::optional<zone::Site> site;
+  if (!arguments.site.empty()) {
+    site = site_aloud(arguments.site);
+    if (!site) return Status::not_done;
+  }
   auto link = tester::Link::open(arguments.port, inputs->planned.tester.port);
   if (!link) return not_done(link.error());
   const record::SystemClock clock;
@@ -155,7 +169,7 @@ Status run(const ReadArguments& arguments) {
   Intake intake(parser, walk_for(parser, inputs->planned), record->writer());
   const auto ran = Session(arguments, *record, intake, *link).run();
   if (!ran) return not_done(ran.error());
-  return finish(*record, arguments.record);
+  return finish(*record, inputs->planned.plan, arguments, site ? &*site : nullptr);
 }
 
 }  // namespace
@@ -170,6 +184,9 @@ void add_read(CLI::App& app, Run& chosen) {
   add_temperature(*command, arguments->inputs);
   command->add_option("--key", arguments->key,
                       "This station's key file; default: in your data folder");
+  command->add_option("--site", arguments->site,
+                      "Positions on the ground (GeoJSON): walking order");
+  command->add_option("--from", arguments->from, "The position where the crew stands");
   command->add_flag("--once", arguments->once, "End when the tester is unplugged");
   command->add_option("--seconds", arguments->seconds, "End after so many seconds")
       ->check(CLI::Range(0.0, 1e6));

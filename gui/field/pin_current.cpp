@@ -6,20 +6,12 @@
 namespace walkdown::gui {
 namespace {
 
-bool is_loop(match::Verdict verdict) {
-  return verdict == match::Verdict::fits || verdict == match::Verdict::doubtful ||
-         verdict == match::Verdict::low || verdict == match::Verdict::high;
-}
-
-// What the field has in common is the tester's, not the loop's.
 std::optional<match::MeasuredLoop> loop_of(const match::Outcome& outcome, plan::PinId pin) {
   const auto found = std::lower_bound(
       outcome.pins.begin(), outcome.pins.end(), pin,
       [](const match::PinVerdict& each, plan::PinId wanted) { return each.pin < wanted; });
   if (found == outcome.pins.end() || found->pin != pin) return std::nullopt;
-  if (!is_loop(found->verdict) || !found->ohm) return std::nullopt;
-  const match::FieldFit& field = outcome.field;
-  return match::MeasuredLoop{pin, (*found->ohm - field.offset_ohm) / (1 + field.gain)};
+  return match::measured_loop(*found, outcome.field);
 }
 
 }  // namespace

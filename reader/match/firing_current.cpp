@@ -132,6 +132,21 @@ std::string_view text(FiringWord word) {
   }
 }
 
+std::optional<MeasuredLoop> measured_loop(const PinVerdict& pin, const FieldFit& field) {
+  const bool is_loop = pin.verdict == Verdict::fits || pin.verdict == Verdict::doubtful ||
+                       pin.verdict == Verdict::low || pin.verdict == Verdict::high;
+  if (!is_loop || !pin.ohm) return std::nullopt;
+  return MeasuredLoop{pin.pin, (*pin.ohm - field.offset_ohm) / (1 + field.gain)};
+}
+
+std::vector<MeasuredLoop> measured_loops(const Outcome& outcome) {
+  std::vector<MeasuredLoop> out;
+  for (const PinVerdict& pin : outcome.pins) {
+    if (const auto loop = measured_loop(pin, outcome.field)) out.push_back(*loop);
+  }
+  return out;
+}
+
 std::vector<FiringCurrent> firing_currents(const plan::Plan& plan,
                                            std::span<const MeasuredLoop> measured) {
   return Judge(plan, measured).all();

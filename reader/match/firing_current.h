@@ -18,6 +18,7 @@
 #include <string_view>
 #include <vector>
 
+#include "reader/match/outcome.h"
 #include "reader/plan/plan.h"
 #include "reader/plan/problem.h"
 
@@ -37,6 +38,12 @@ struct MeasuredLoop {
   plan::PinId pin;
   double ohm = 0;  // lead, igniters and contacts; the tester's own leads and zero taken off
 };
+
+// The loop of a pin, with what the field has in common taken off: that is the tester's. Empty where
+// the readings are no measure of a loop: open, short, stray, unsteady, stale or unread.
+[[nodiscard]] std::optional<MeasuredLoop> measured_loop(const PinVerdict& pin,
+                                                        const FieldFit& field);
+[[nodiscard]] std::vector<MeasuredLoop> measured_loops(const Outcome& outcome);
 
 struct FiringCurrent {
   plan::PinId pin;

@@ -134,5 +134,68 @@ TEST(Program, UsageMistakesEndWithTwo) {
   EXPECT_EQ(run_walkdown({"match"}).status, 2);
 }
 
+constexpr const char* kSupplied =
+    "[igniter.standard]\nbridge_ohm = [1.4, 1.9]\nsource = \"invented\"\nall_fire_a = 0.5\n"
+    "[supply]\nvolt = [4, 5]\nsource_ohm = 0.5\nsource = \"invented\"\n";
+
+TEST(MatchProgram, JudgesTheFiringCurrentByWhatWasMeasured) {
+  const Folder folder;
+  // By Ohm's law 4 V over 0.5 ohm and the loop: 0.75 A and more up to 4.8 ohm, 0.5 A up to 7.5 ohm.
+  const auto said =
+      run_walkdown({"match", folder.put("plan.csv", kPlan),
+                    folder.put("sweep.txt",
+                               "M01,R1,P01,OL,ohm\nM01,R1,P02,4.25,ohm\nM01,R1,P03,5.95,ohm\n"
+                               "M01,R1,P04,9.35,ohm\n"),
+                    "--igniters", folder.put("igniters.toml", kSupplied), "--json"});
+  EXPECT_EQ(said.status, 1);
+  const json current = json::parse(said.out)["current"];
+  EXPECT_EQ(current["ok"], 1);
+  EXPECT_EQ(current["thin"], 1);
+  EXPECT_EQ(current["short"], 1);
+  EXPECT_EQ(current["unmeasured"], 1) << "an open loop gets no current, whatever was planned";
+  ASSERT_EQ(current["pins"].size(), 2U);
+  EXPECT_EQ(current["pins"][0]["pin"], "M01/R1/P03");
+  EXPECT_NEAR(current["pins"][0]["least_a"], 4 / (0.5 + 5.95), 0.02);
+}
+
+TEST(MatchProgram, SaysThatTheFiringCurrentCannotBeJudged) {
+  const Folder folder;
+  const json current = match(folder, kSound, 0)["current"];
+  EXPECT_EQ(current["cannot_be_told"], 4);
+  EXPECT_THAT(current["say"].get<std::string>(), HasSubstr("cannot be judged"));
+}
+
+TEST(MatchProgram, PutsTheFindingsInWalkingOrder) {
+  const Folder folder;
+  const auto point = [](const char* name, double east) {
+    return std::string(R"({"type":"Feature","properties":{"role":"position","name":")") + name +
+           R"("},"geometry":{"type":"Point","coordinates":[)" + std::to_string(east) + ",45]}}";
+  };
+  const std::string site = R"({"type":"FeatureCollection","features":[)" + point("far", 0.003) +
+                           "," + point("near", 0.001) + "," + point("start", 0) + "]}";
+  const auto said =
+      run_walkdown({"match",
+                    folder.put("plan.csv",
+                               "cue,position,module,rail,pin,igniter,count,wire,lead_m\n"
+                               "1,far,1,1,1,standard,1,AWG24,5\n2,near,2,1,1,standard,2,AWG24,5\n"),
+                    folder.put("sweep.txt", "M01,R1,P01,OL,ohm\nM02,R1,P01,OL,ohm\n"), "--site",
+                    folder.put("site.geojson", site), "--from", "start", "--json"});
+  const json walk = json::parse(said.out)["walk"];
+  ASSERT_EQ(walk["order"].size(), 2U);
+  EXPECT_EQ(walk["order"][0]["place"], "near");
+  EXPECT_EQ(walk["order"][0]["findings"], json::array({1}));
+  EXPECT_EQ(walk["order"][1]["place"], "far");
+  // 0.003 degrees of longitude at 45 degrees north, on a sphere of 6,371,008.8 m: 235.9 m.
+  EXPECT_NEAR(walk["metres"], 235.9, 0.5);
+}
+
+TEST(MatchProgram, WithoutASiteTheWalkHasNoLength) {
+  const Folder folder;
+  const json walk =
+      match(folder, "M01,R1,P01,OL,ohm\nM01,R1,P02,4.25,ohm\nM01,R1,P03,5.95,ohm\n", 1)["walk"];
+  EXPECT_TRUE(walk["metres"].is_null());
+  EXPECT_EQ(walk["order"][0]["place"], "A");
+}
+
 }  // namespace
 }  // namespace walkdown::cli
