@@ -26,22 +26,11 @@ std::string pin_line(const match::PinVerdict& pin) {
                      pin.readings == 1 ? "" : "s");
 }
 
+// The first of them is in the finding's sentence.
 std::string alternatives(const match::Finding& finding) {
-  std::string out;
-  if (finding.runner_up) {
-    out += fmt::format("      or, {:.0f} %: {} {}\n", finding.runner_up->share * 100,
-                       match::text(finding.runner_up->kind), pin_runs(finding.runner_up->pins, 4));
-  }
-  for (const match::Alternative& same :
-       std::span(finding.same).first(finding.same.empty() ? 0 : 1)) {
-    out += fmt::format("      electrically the same: {} {}. {}\n", match::text(same.kind),
-                       pin_runs(same.pins, 4), same.look);
-  }
-  if (finding.same.size() > 1) {
-    out += fmt::format("      and {} more that no reading tells from it; --json lists all\n",
-                       finding.same.size() - 1);
-  }
-  return out;
+  if (finding.same.size() < 2) return "";
+  return fmt::format("      and {} more that no reading tells from it; --json lists all\n",
+                     finding.same.size() - 1);
 }
 
 }  // namespace

@@ -64,6 +64,7 @@ Finding about(const Field& field, const Slot& slot, const std::vector<Share>& sh
   if (shares.size() > 1 && shares[1].weight > kNamed) {
     finding.runner_up = RunnerUp{shares[1].kind, finding.pins, 0, shares[1].weight};
   }
+  finding.say = with_doubt(finding);
   return finding;
 }
 

@@ -208,7 +208,10 @@ class Weigher {
       if (&guess == &best || guess.share <= kNamed) continue;
       if (second == nullptr || guess.share > second->share) second = &guess;
     }
-    if (second != nullptr) finding.runner_up = {second->kind, pins(*second), 0, second->share};
+    if (second != nullptr) {
+      finding.runner_up = {second->kind, pins(*second), 0, second->share};
+      finding.say = with_doubt(finding);
+    }
     best.shift.doubt_all = best.share < kSure;
     return finding;
   }

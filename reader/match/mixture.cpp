@@ -14,8 +14,9 @@ constexpr double kClearly = 10;           // times likelier than all faults toge
 constexpr double kLargest = 600;          // exponents beyond are cut: all that far is certain
 constexpr std::size_t kMostRepeats = 16;  // of an intermittent, looked at one by one
 
-constexpr double kLeastLead = 1e-3;  // ohm: less is no lead
-constexpr double kAnyJump = 0.1;     // per ohm: a reading that jumps for no known reason
+constexpr double kLeastLead = 1e-3;    // ohm: less is no lead
+constexpr double kMostWeight = 1e280;  // what a sum of weights can hold
+constexpr double kAnyJump = 0.1;       // per ohm: a reading that jumps for no known reason
 
 // Density of a log-uniform x with its edges blurred by a ramp: a value a digit below the least
 // fault is still one.
@@ -177,7 +178,8 @@ double Mixture::per_spread(const Seen& seen) const {
 // whose readings jump would say hundreds of nats against every load that it cannot have.
 double Mixture::unknown(const Seen& seen) const {
   const std::uint32_t more = seen.numbers > 1 ? std::min(seen.numbers - 1, 100U) : 0;
-  return priors_.floor_per_ohm * std::clamp(per_spread(seen) * power(kAnyJump, more), 1.0, 1e280);
+  return priors_.floor_per_ohm *
+         std::clamp(per_spread(seen) * power(kAnyJump, more), 1.0, kMostWeight);
 }
 
 // Likelihood that each reading repeats the line before, against that of the spread alone.
@@ -186,7 +188,8 @@ double Mixture::repeat_gain(const Slot& slot) const {
   // Repeats without any spread are one coincidence seen again, not several: a quiet tester shows
   // the same digits every time, and equal neighbours then agree every time.
   if (slot.seen.squares < 1e-12) return 1 / shared_.digit;
-  return per_spread(slot.seen) * power(1 / shared_.digit, std::min(slot.seen.numbers, 100U));
+  return std::min(kMostWeight, per_spread(slot.seen) *
+                                   power(1 / shared_.digit, std::min(slot.seen.numbers, 100U)));
 }
 
 // Density of all numbers of an intermittent whose sound loop is `base`.
@@ -233,7 +236,7 @@ double Mixture::wobble(const Slot& slot, const Shape& sound) const {
   for (int p = 0; p < points; ++p) {
     sum += each_jump(seen, sound.mean + half * (2 * (p + 0.5) / points - 1)) / points;
   }
-  return std::min(sum * over * per_spread(seen), 1e280);
+  return std::min(sum * over * per_spread(seen), kMostWeight);
 }
 
 double Mixture::least_jump(const Slot& slot) const {

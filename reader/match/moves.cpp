@@ -56,6 +56,7 @@ Finding told(const Field& field, const Explained& mistake) {
     std::string look = deciding_look(same.kind, listed, same.by);
     finding.same.push_back({same.kind, std::move(listed), same.by, std::move(look)});
   }
+  finding.say = with_doubt(finding);
   return finding;
 }
 

@@ -67,6 +67,63 @@ std::string_view one_pin(Kind kind) {
   }
 }
 
+std::string_view one_thing(Kind kind) {
+  switch (kind) {
+    case Kind::open:
+      return "an open circuit";
+    case Kind::shorted:
+      return "a short";
+    case Kind::missing_igniter:
+      return "one igniter too few";
+    case Kind::extra_igniter:
+      return "one igniter too many";
+    case Kind::poor_joint:
+      return "a poor joint";
+    case Kind::leak:
+      return "a leak";
+    case Kind::intermittent:
+      return "a loose contact";
+    case Kind::stray:
+      return "somebody else's lead";
+    case Kind::wrong_lead:
+      return "a lead of another length or gauge";
+    case Kind::wrong_igniter:
+      return "another type of igniter";
+    case Kind::tester_offset:
+      return "test leads that were not zeroed";
+    case Kind::wire_differs:
+      return "another wire throughout";
+    default:
+      return "something that no reading explains";
+  }
+}
+
+std::string one_look(Kind kind, PinId pin) {
+  switch (kind) {
+    case Kind::shorted:
+      return fmt::format("see whether the shunt of {} is still on", at(pin));
+    case Kind::missing_igniter:
+    case Kind::extra_igniter:
+      return fmt::format("count the igniters on {}", at(pin));
+    case Kind::poor_joint:
+      return fmt::format("tug each splice on {} and read it again", at(pin));
+    case Kind::leak:
+      return fmt::format("see whether a splice on {} is wet", at(pin));
+    case Kind::intermittent:
+      return fmt::format("tug the plug and the splices on {} and read it again", at(pin));
+    case Kind::wrong_lead:
+      return fmt::format("compare the lead on {} with the plan", at(pin));
+    case Kind::wrong_igniter:
+      return fmt::format("read the label of the igniter on {}", at(pin));
+    case Kind::tester_offset:
+      return "touch the tester's probe tips together and read that";
+    case Kind::wire_differs:
+      return "read gauge and material on the reels";
+    default:
+      return fmt::format("unplug the lead on {} and look at it", at(pin));
+  }
+}
+
 std::string shifted(const Pins& pins, int by) {
   const char* too = by > 0 ? "high" : "low";
   return fmt::format(
@@ -129,8 +186,50 @@ std::string deciding_look(Kind kind, const Pins& pins, int by) {
       return fmt::format("read the number plates and addresses of modules {} and {}", a.module,
                          other(pins, true).module);
     default:
-      return fmt::format("unplug the lead on {} and look at it", at(a));
+      return one_look(kind, a);
   }
+}
+
+std::string as_thing(Kind kind, const Pins& pins, int by) {
+  const PinId a = first(pins);
+  switch (kind) {
+    case Kind::swapped:
+      return fmt::format("{} and {} exchanged", at(a), at(last(pins)));
+    case Kind::shifted:
+      return fmt::format("pins {} to {} of rail {}, module {} shifted by {:+d}", a.pin,
+                         last(pins).pin, a.rail, a.module, by);
+    case Kind::reversed:
+      return fmt::format("rail {} of module {} turned round", a.rail, a.module);
+    case Kind::rails_exchanged: {
+      const PinId b = other(pins, false);
+      return fmt::format("rail {} of module {} and rail {} of module {} exchanged", a.rail,
+                         a.module, b.rail, b.module);
+    }
+    case Kind::modules_exchanged:
+      return fmt::format("modules {} and {} exchanged", a.module, other(pins, true).module);
+    default:
+      return std::string(one_thing(kind));
+  }
+}
+
+std::string with_doubt(const Finding& finding) {
+  std::string say = finding.say;
+  const auto add = [&](const std::string& doubt) {
+    if (!say.empty() && say.back() == '.') say.pop_back();
+    say += doubt;
+  };
+  if (!finding.same.empty()) {
+    const Alternative& same = finding.same.front();
+    add(fmt::format("; no reading tells this from {}: to decide, {}.",
+                    as_thing(same.kind, same.pins, same.by), same.look));
+  }
+  if (finding.runner_up) {
+    const RunnerUp& other = *finding.runner_up;
+    add(fmt::format("; or it is, at {} %, {}: to decide, {}.", stated_pct(other.share),
+                    as_thing(other.kind, other.pins, other.by),
+                    deciding_look(other.kind, other.pins, other.by)));
+  }
+  return say;
 }
 
 int stated_pct(double confidence) {

@@ -149,8 +149,9 @@ void Search::rail_pair(std::uint32_t a, std::uint32_t b, Events& out) const {
   const std::size_t before = out.size();
   weigh(exchange, out);
   if (out.size() == before) return;
-  for (const Rail* rail : {&ra, &rb}) add_loads(rail->first, rail->size, out.back().members);
-  std::sort(out.back().members.begin(), out.back().members.end());
+  const bool both =
+      add_side(ra.first, ra.size, out.back()) && add_side(rb.first, rb.size, out.back());
+  both ? std::sort(out.back().members.begin(), out.back().members.end()) : out.pop_back();
 }
 
 // Pins of the same rail and number change places. Modules of one layout are one run.
@@ -188,17 +189,23 @@ void Search::module_pair(std::uint32_t a, std::uint32_t b, Events& out) const {
   const std::size_t before = out.size();
   weigh(module_runs(ma, mb), out);
   if (out.size() == before) return;
-  for (const Module* module : {&ma, &mb}) {
-    add_loads(module->first_slot, module->slots, out.back().members);
-  }
-  std::sort(out.back().members.begin(), out.back().members.end());
+  const bool both = add_side(ma.first_slot, ma.slots, out.back()) &&
+                    add_side(mb.first_slot, mb.slots, out.back());
+  both ? std::sort(out.back().members.begin(), out.back().members.end()) : out.pop_back();
 }
 
-void Search::add_loads(std::uint32_t first, std::uint32_t count,
-                       std::vector<std::uint32_t>& members) const {
+// The planned pins of one side; of a side without any, those that change: it has to be named. False
+// where there are none either: then nothing was exchanged.
+bool Search::add_side(std::uint32_t first, std::uint32_t count, Event& event) const {
+  const std::size_t before = event.members.size();
   for (std::uint32_t i = first; i < first + count; ++i) {
-    if (field_.slots[i].spec != kNothing) members.push_back(i);
+    if (field_.slots[i].spec != kNothing) event.members.push_back(i);
   }
+  if (event.members.size() > before) return true;
+  for (const Effect& e : event.effects) {
+    if (e.slot >= first && e.slot < first + count) event.members.push_back(e.slot);
+  }
+  return event.members.size() > before;
 }
 
 }  // namespace walkdown::match

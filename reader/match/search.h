@@ -97,8 +97,7 @@ class Search {
   }
   [[nodiscard]] bool hopeless(const Exchange& exchange) const;
   void weigh(const Exchange& exchange, Events& out) const;
-  void add_loads(std::uint32_t first, std::uint32_t count,
-                 std::vector<std::uint32_t>& members) const;
+  bool add_side(std::uint32_t first, std::uint32_t count, Event& event) const;
   [[nodiscard]] Exchange module_runs(const Module& a, const Module& b) const;
 
   const Field& field_;

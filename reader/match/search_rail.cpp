@@ -89,6 +89,10 @@ class RailSearch {
 
   void add(Event event) {
     finish(event, field_, state_);
+    // Where nothing is planned, another rail's loads may have been plugged in askew.
+    if (event.members.empty()) {
+      for (const Effect& e : event.effects) event.members.push_back(e.slot);
+    }
     if (!event.effects.empty()) out_.push_back(std::move(event));
   }
 

@@ -172,6 +172,52 @@ TEST(Diagnose, LeadsNotZeroedAreOneFinding) {
   EXPECT_EQ(outcome.findings[0].kind, match::Kind::tester_offset);
 }
 
+// One rail of equal loads, its fourth pin free: the second lead on the fourth pin, or the second
+// and third both one pin too high, read the same.
+TEST(Diagnose, WhatNoReadingTellsApartIsSaidInTheSameSentence) {
+  plan::Plan plan;
+  plan.catalogue.igniters.push_back({"T", {1.5, 2.0}, "test", {}, {}, {}, {0, 0}});
+  for (std::uint16_t p = 1; p <= 7; ++p) {
+    if (p == 4) continue;
+    plan::PlannedPin pin;
+    pin.id = {1, 1, p};
+    plan.pins.push_back(pin);
+  }
+  plan.layout.rails = {{1, {7}}};
+  std::vector<match::Sample> samples;
+  for (std::uint16_t p = 1; p <= 7; ++p) samples.push_back({{1, 1, p}, 1.7 + 0.01 * p, p == 2});
+  const auto outcome = match::diagnose(plan, {}, samples);
+  ASSERT_EQ(outcome.findings.size(), 1U);
+  const match::Finding& finding = outcome.findings.front();
+  EXPECT_TRUE(match::moves_loads(finding.kind));
+  ASSERT_FALSE(finding.same.empty());
+  EXPECT_THAT(finding.say, testing::HasSubstr("no reading tells this from "));
+  EXPECT_THAT(finding.say, testing::HasSubstr(finding.same.front().look));
+  EXPECT_EQ(finding.say.find('.'), finding.say.size() - 1) << "one sentence";
+}
+
+TEST(Diagnose, ACloseRunnerUpIsSaidWithTheLookThatDecides) {
+  plan::Plan plan;
+  plan.catalogue.igniters.push_back({"T", {1.4, 2.0}, "test", {}, {}, {}, {0, 0}});
+  for (std::uint16_t p = 1; p <= 6; ++p) {
+    plan::PlannedPin pin;
+    pin.id = {1, 1, p};
+    plan.pins.push_back(pin);
+  }
+  plan.layout.rails = {{1, {6}}};
+  std::vector<match::Sample> samples;
+  // 3.6 ohm is two igniters in series, or one and a poor joint.
+  for (std::uint16_t p = 1; p <= 6; ++p) {
+    samples.push_back({{1, 1, p}, p == 3 ? 3.6 : 1.7 + 0.01 * p, false});
+  }
+  const auto outcome = match::diagnose(plan, {}, samples);
+  ASSERT_EQ(outcome.findings.size(), 1U);
+  const match::Finding& finding = outcome.findings.front();
+  ASSERT_TRUE(finding.runner_up);
+  EXPECT_THAT(finding.say, testing::HasSubstr("; or it is, at "));
+  EXPECT_THAT(finding.say, testing::HasSubstr(": to decide, "));
+}
+
 TEST(Coverage, AlikePinsAreListedAndInvisible) {
   const auto field = field_of(Style::alike, 11, 0);
   const auto groups = match::alike(field.plan);
