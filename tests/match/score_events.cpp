@@ -11,9 +11,9 @@
 #include <string>
 
 #include "reader/match/moves.h"
+#include "tests/match/many_fields.h"
 #include "tests/match/reference.h"
 #include "tests/match/score.h"
-#include "tests/match/second_field.h"
 
 namespace {
 
@@ -180,21 +180,16 @@ double share(const std::map<std::string, std::array<int, 4>>& table, int of) {
 int main(int argc, char** argv) {
   const int fields = argc > 1 ? std::atoi(argv[1]) : 20;
   simulated::Setting setting;
-  const std::uint64_t first = argc > 2 ? std::strtoull(argv[2], nullptr, 10) : 1;
+  setting.seed = argc > 2 ? std::strtoull(argv[2], nullptr, 10) : 1;
   if (argc > 3) setting.pins = std::strtoull(argv[3], nullptr, 10);
-  for (const auto& [title, style] : {std::pair{"mixed", simulated::Style::mixed},
-                                     std::pair{"all alike", simulated::Style::alike},
-                                     std::pair{"blocks", simulated::Style::blocks}}) {
+  const bool talk = argc > 4 && std::atoi(argv[4]) == 1;
+  const int simulator = argc > 5 ? std::atoi(argv[5]) : 1;
+  for (const auto& [title, style] : simulated::kStyles) {
     setting.style = style;
     Tally tally;
-    for (int i = 0; i < fields; ++i) {
-      setting.seed = first + static_cast<std::uint64_t>(i);
-      setting.ideal_mm2 = i % 2 == 0;
-      setting.back_to_back = i % 4 >= 2;
-      const bool second = argc > 5 && std::atoi(argv[5]) == 2;
-      one(second ? simulated::simulate_second(setting) : simulated::simulate(setting), setting.seed,
-          argc > 4 && std::atoi(argv[4]) == 1, tally);
-    }
+    simulated::many_fields(
+        setting, fields, simulator,
+        [&](const simulated::Field& field, std::uint64_t seed) { one(field, seed, talk, tally); });
     std::printf("%s: %.3f of %d mistakes told, %.3f of %d told were made\n", title,
                 1 - share(tally.missed, tally.made), tally.made, 1 - share(tally.wrong, tally.told),
                 tally.told);

@@ -8,8 +8,8 @@
 #include <string>
 
 #include "reader/match/band.h"
+#include "tests/match/many_fields.h"
 #include "tests/match/score.h"
-#include "tests/match/second_field.h"
 
 namespace {
 
@@ -47,8 +47,10 @@ Flags by_band(const Field& field, Band band) {
 }
 
 void line(const char* name, const Score& s) {
-  std::printf("  %-22s %8.3f %8.3f %10.2f", name, s.wrong_flagged.value(), s.faulty_flagged.value(),
-              1000 * s.sound_flagged.value());
+  const double flagged = s.wrong_flagged.hit + s.sound_flagged.hit;
+  std::printf("  %-22s %8.3f %8.3f %10.2f %9.3f", name, s.wrong_flagged.value(),
+              s.faulty_flagged.value(), 1000 * s.sound_flagged.value(),
+              flagged > 0 ? s.wrong_flagged.hit / flagged : 1);
   if (s.moves_found.all > 0) {
     std::printf(" %9.3f %9.3f %9.3f %9.3f", s.moves_found.value(), s.moves_named.value(),
                 s.moves_right.value(), s.first_right.value());
@@ -93,13 +95,7 @@ void style(const char* name, simulated::Setting setting, int fields, int by, boo
   Score plain;
   Score interval;
   Score two_sigma;
-  const std::uint64_t first = setting.seed;
-  for (int i = 0; i < fields; ++i) {
-    setting.seed = first + static_cast<std::uint64_t>(i);
-    setting.ideal_mm2 = i % 2 == 0;
-    setting.back_to_back = i % 4 >= 2;
-    const Field field =
-        by == 1 ? simulated::simulate(setting) : simulated::simulate_second(setting);
+  simulated::many_fields(setting, fields, by, [&](const Field& field, std::uint64_t) {
     const auto& catalogue = field.plan.catalogue;
     const match::Outcome outcome = match::diagnose(field.plan, field.tester, field.samples);
     count_flags(field, simulated::flags(outcome), whole);
@@ -129,12 +125,12 @@ void style(const char* name, simulated::Setting setting, int fields, int by, boo
               return plan::Interval{band.mean_ohm - 2 * band.u_ohm, band.mean_ohm + 2 * band.u_ohm};
             }),
         two_sigma);
-  }
+  });
   std::printf("%s, simulator %d: %d fields, %.0f sound pins, %.0f wrong, %.0f visible moves\n",
               name, by, fields, whole.sound_flagged.all, whole.wrong_flagged.all,
               whole.moves_found.all);
-  std::printf("  %-22s %8s %8s %10s %9s %9s %9s %9s\n", "", "wrong", "faulty", "alarms/1k", "found",
-              "named", "precise", "1st kind");
+  std::printf("  %-22s %8s %8s %10s %9s %9s %9s %9s %9s\n", "", "wrong", "faulty", "alarms/1k",
+              "flags ok", "found", "named", "precise", "1st kind");
   line("diagnosis", whole);
   line("verdicts alone", pins_only);
   line("interval arithmetic", interval);
@@ -157,9 +153,7 @@ int main(int argc, char** argv) {
   const int only = argc > 5 ? std::atoi(argv[5]) : 0;
   for (const int by : {1, 2}) {
     if (only != 0 && only != by) continue;
-    for (const auto& [name, kind] : {std::pair{"mixed", simulated::Style::mixed},
-                                     std::pair{"all alike", simulated::Style::alike},
-                                     std::pair{"blocks", simulated::Style::blocks}}) {
+    for (const auto& [name, kind] : simulated::kStyles) {
       setting.style = kind;
       style(name, setting, fields, by, only == 0);
     }

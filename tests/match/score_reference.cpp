@@ -8,6 +8,7 @@
 #include <string>
 
 #include "reader/match/moves.h"
+#include "tests/match/many_fields.h"
 #include "tests/match/reference.h"
 #include "tests/match/score.h"
 
@@ -79,20 +80,15 @@ void line(const char* name, const simulated::Score& s) {
 int main(int argc, char** argv) {
   const int fields = argc > 1 ? std::atoi(argv[1]) : 20;
   simulated::Setting setting;
-  const std::uint64_t first = argc > 2 ? std::strtoull(argv[2], nullptr, 10) : 1;
+  setting.seed = argc > 2 ? std::strtoull(argv[2], nullptr, 10) : 1;
   setting.pins = argc > 3 ? std::strtoull(argv[3], nullptr, 10) : 240;
   setting.move_scale = argc > 4 ? std::atof(argv[4]) : 6;
-  for (const auto& [name, style] : {std::pair{"mixed", simulated::Style::mixed},
-                                    std::pair{"all alike", simulated::Style::alike},
-                                    std::pair{"blocks", simulated::Style::blocks}}) {
+  for (const auto& [name, style] : simulated::kStyles) {
     setting.style = style;
     Tally tally;
-    for (int i = 0; i < fields; ++i) {
-      setting.seed = first + static_cast<std::uint64_t>(i);
-      setting.ideal_mm2 = i % 2 == 0;
-      setting.back_to_back = i % 4 >= 2;
-      one(simulated::simulate(setting), argc > 5, tally);
-    }
+    simulated::many_fields(setting, fields, 1, [&](const simulated::Field& field, std::uint64_t) {
+      one(field, argc > 5, tally);
+    });
     std::printf(
         "%s: %d fields; fast search dearer than slow in %d (sum %.1f, worst %.1f nats), "
         "cheaper in %d; truth cheaper than slow in %d, dearer in %d\n",
