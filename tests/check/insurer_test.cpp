@@ -22,6 +22,7 @@ namespace {
 
 using test::Forge;
 using test::the_day;
+using test::the_waived_day;
 
 struct Alteration {
   const char* name;
@@ -242,6 +243,29 @@ TEST_P(Alterations, AreFound) {
   const record::Report with_mark = check(forged, honest.mark);
   EXPECT_FALSE(with_mark.holds);
   EXPECT_TRUE(with_mark.first_bad.has_value());
+}
+
+// A waiver that nobody shall see any more: it cannot be taken out, weakened, or given to another.
+TEST(Insurer, AWaiverStaysInItsDay) {
+  EXPECT_TRUE(check(the_waived_day()).holds) << check(the_waived_day()).why;
+  const auto found = [](const std::function<void(Forge&)>& make) {
+    Forge forge(the_waived_day());
+    make(forge);
+    return check(forge.sealed()).why;
+  };
+  const auto waiver = [](Forge& f) -> nlohmann::json& {
+    return f.entries[f.first("waive-pin")].body;
+  };
+  EXPECT_THAT(found([](Forge& f) { drop(f, f.first("waive-pin")); }),
+              testing::HasSubstr("not in shortly before"));
+  EXPECT_THAT(found([](Forge& f) { drop(f, f.first("second")); }),
+              testing::HasSubstr("not in shortly before"));
+  EXPECT_THAT(found([&](Forge& f) { waiver(f)["reason"] = "it fits"; }),
+              testing::HasSubstr("signed something else"));
+  EXPECT_THAT(found([&](Forge& f) { waiver(f)["pin"] = "M02/R1/P01"; }),
+              testing::HasSubstr("signed something else"));
+  EXPECT_THAT(found([&](Forge& f) { waiver(f)["by"] = "Edda"; }),
+              testing::HasSubstr("is signed by Mara"));
 }
 
 std::string test_name(const testing::TestParamInfo<Alteration>& of) {

@@ -56,7 +56,32 @@ std::string whole_day() {
   return record::test::read_file(evening.path);
 }
 
+std::string waived_day() {
+  Evening evening;
+  evening.enrol_all();
+  for (int i = 0; i < 5; ++i) evening.read(desk::test::fitting_line(i));
+  evening.read("M02,R1,P02,OL,ohm");
+  EXPECT_TRUE(evening.desk->claim().ok());
+  fine(second(*evening.desk, evening.jon,
+              fine(waive_pin(*evening.desk, evening.mara, "M02/R1/P02", "it is taken out"))));
+  fine(close_pause(*evening.desk, evening.mara, "set"));
+  fine(take_key(*evening.desk, evening.mara, "key"));
+  const std::int64_t asked = evening.desk->now().up_ms;
+  evening.clock.pass(3'000);
+  const auto n = fine(answer(*evening.desk, evening.jon, "edge", {"nobody", {}, {}}, asked));
+  fine(second(*evening.desk, evening.mara, n));
+  evening.release();
+  EXPECT_TRUE(evening.desk->close("over").ok());
+  evening.desk.reset();
+  return record::test::read_file(evening.path);
+}
+
 }  // namespace
+
+const std::string& the_waived_day() {
+  static const std::string day = waived_day();
+  return day;
+}
 
 const std::string& the_day() {
   static const std::string day = whole_day();

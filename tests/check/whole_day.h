@@ -10,4 +10,7 @@ namespace walkdown::check::test {
 // program; station() of tests/record signs it.
 [[nodiscard]] const std::string& the_day();
 
+// A day whose one open pin was waived by the lead and countersigned, and that was released so.
+[[nodiscard]] const std::string& the_waived_day();
+
 }  // namespace walkdown::check::test

@@ -15,6 +15,8 @@
 #include "checklist/record/line.h"
 #include "checklist/report/build.h"
 #include "checklist/report/html.h"
+#include "reader/match/alike.h"
+#include "reader/match/coverage_text.h"
 #include "tests/check/whole_day.h"
 #include "tests/record/sample.h"
 
@@ -133,8 +135,7 @@ TEST(Numbers, AreFoundAgainInTheRecord) {
   for (const std::string& each : numbers(model->check.mark)) found.add(each);
   auto parts = sections(html(*model));
   ASSERT_EQ(parts.size(), 12U);
-  // What is worked out from the plan is tried by its own tests, not here: coverage, currents and
-  // bands, distances. The last section's numbers are those of its steps.
+  // Those of what is worked out from the plan are looked for below.
   for (const char* derived :
        {"Plan, and what the test can show", "Tester and igniters", "Distances",
         "How to check this record", "Faults, from found to mended"}) {
@@ -187,6 +188,65 @@ TEST(Numbers, OfPlanFaultsAndDistancesAreThoseOfTheirParts) {
     }
   }
   EXPECT_THAT(not_found(parts["Faults, from found to mended"], found), testing::IsEmpty());
+}
+
+// What is worked out from the plan and the tester is worked out here again, from the opening alone;
+// and the steps of the last section name no number but the record's own.
+TEST(Numbers, OfPlanTesterAndStepsAreWorkedOutAgain) {
+  const record::test::Scratch scratch;
+  const std::string path = scratch.path("day.record");
+  record::test::write_file(path, check::test::the_day());
+  const auto model = build(path);
+  ASSERT_TRUE(model.ok());
+  const auto first = record::parse_line(record::test::lines_of(check::test::the_day()).front());
+  const auto opening = record::entry_of(std::get<record::EntryView>(*first));
+  const auto show = show::from_json(opening.body["show"]);
+  ASSERT_TRUE(show.ok());
+  const auto outcome = desk::prepare(*show);
+  ASSERT_TRUE(outcome.prepared.has_value());
+  const plan::Plan& plan = outcome.prepared->planned.plan;
+  const tester::Model& tester = outcome.prepared->planned.tester.model;
+
+  Found found(check::test::the_day());
+  std::map<std::string, std::pair<int, std::set<std::string>>> at;  // pins and cues of a position
+  for (const plan::PlannedPin& pin : plan.pins) {
+    ++at[pin.position].first;
+    at[pin.position].second.insert(pin.cue);
+  }
+  for (const auto& [name, counts] : at) {
+    found.add(std::to_string(counts.first));
+    found.add(std::to_string(counts.second.size()));
+  }
+  found.add(std::to_string(plan.pins.size()));
+  const auto alike = match::alike(plan);
+  const auto coverage = match::coverage(plan, tester);
+  std::string said = match::fits_only(coverage);
+  for (const std::string& line : match::coverage_lines(coverage, alike)) said += line + '\n';
+  for (const std::string& line : match::load_lines(coverage, 3)) said += line + '\n';
+  for (const std::string& each : numbers(said)) found.add(each);
+  auto parts = sections(html(*model));
+  const std::string plan_part = parts["Plan, and what the test can show"];
+  EXPECT_FALSE(plan_part.empty());
+  EXPECT_THAT(not_found(plan_part, found), testing::IsEmpty()) << plan_part;
+
+  Found meter(check::test::the_day());
+  for (const double each : {tester.accuracy_pct, tester.accuracy_ohm, tester.resolution_ohm,
+                            tester.range_ohm, tester.zero_ohm}) {
+    meter.add(fmt::format("{:g}", each));
+  }
+  for (const plan::Igniter& each : plan.catalogue.igniters) {
+    meter.add(fmt::format("{:g}", each.bridge_ohm.lo));
+    meter.add(fmt::format("{:g}", each.bridge_ohm.hi));
+  }
+  EXPECT_FALSE(parts["Tester and igniters"].empty());
+  EXPECT_THAT(not_found(parts["Tester and igniters"], meter), testing::IsEmpty())
+      << parts["Tester and igniters"];
+
+  Found steps(check::test::the_day());
+  for (const std::string& each : numbers(model->check.mark + " 16")) steps.add(each);  // of digits
+  EXPECT_FALSE(parts["How to check this record"].empty());
+  EXPECT_THAT(not_found(parts["How to check this record"], steps), testing::IsEmpty())
+      << parts["How to check this record"];
 }
 
 }  // namespace
