@@ -108,8 +108,9 @@ Result<std::string> text(const SignOff& sign_off) {
   say(out, "My role is ", sign_off.role);
   say(out, "I state: ", sign_off.statement);
   for (const auto& [name, value] : sign_off.facts) {
-    const bool again = std::count_if(sign_off.facts.begin(), sign_off.facts.end(),
-                                     [&](const auto& fact) { return fact.first == name; }) > 1;
+    const bool again =
+        std::count_if(sign_off.facts.begin(), sign_off.facts.end(),
+                      [&named = name](const auto& fact) { return fact.first == named; }) > 1;
     if (!is_fact_name(name) || again || !is_field(value)) return cannot_say(name);
     say(out, "The " + name + " is ", value);
   }
