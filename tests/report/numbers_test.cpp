@@ -18,6 +18,7 @@
 #include "reader/match/alike.h"
 #include "reader/match/coverage_text.h"
 #include "tests/check/whole_day.h"
+#include "tests/record/readable.h"
 #include "tests/record/sample.h"
 
 namespace walkdown::report {
@@ -52,7 +53,7 @@ class Found {
 
  private:
   void take(const std::string& line) {
-    for (const std::string& each : numbers(line)) add(each);
+    for (const std::string& each : numbers(record::test::readable(line))) add(each);
     const auto parsed = record::parse_line(line);
     if (!std::holds_alternative<record::EntryView>(*parsed)) return;
     const record::Entry entry = record::entry_of(std::get<record::EntryView>(*parsed));
@@ -94,7 +95,7 @@ class Found {
 
 std::vector<std::string> not_found(const std::string& text, const Found& found) {
   std::vector<std::string> missing;
-  for (const std::string& each : numbers(text)) {
+  for (const std::string& each : numbers(record::test::readable(text))) {
     if (!found.has(each)) missing.push_back(each);
   }
   return missing;
