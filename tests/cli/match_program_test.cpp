@@ -180,6 +180,7 @@ TEST(MatchProgram, PutsTheFindingsInWalkingOrder) {
                                "1,far,1,1,1,standard,1,AWG24,5\n2,near,2,1,1,standard,2,AWG24,5\n"),
                     folder.put("sweep.txt", "M01,R1,P01,OL,ohm\nM02,R1,P01,OL,ohm\n"), "--site",
                     folder.put("site.geojson", site), "--from", "start", "--json"});
+  ASSERT_EQ(said.status, 1) << said.err;
   const json walk = json::parse(said.out)["walk"];
   ASSERT_EQ(walk["order"].size(), 2U);
   EXPECT_EQ(walk["order"][0]["place"], "near");
