@@ -42,11 +42,11 @@ TEST_F(TakeExtract, EveryEntryOfTheRecordIsProved) {
 
 TEST_F(TakeExtract, AWithheldNameIsNowhereAndTheRestIsProved) {
   const auto all = take("n=1..");
-  ASSERT_THAT(all->text, HasSubstr("Jon"));
+  ASSERT_THAT(readable(all->text), HasSubstr("Jon"));
   const auto without = take("n=1..", {"Jon"});
   ASSERT_TRUE(without) << without.error().sentence();
   EXPECT_THAT(readable(without->text), Not(HasSubstr("Jon")));
-  EXPECT_THAT(without->text, HasSubstr("Edda")) << "others stay";
+  EXPECT_THAT(readable(without->text), HasSubstr("Edda")) << "others stay";
   EXPECT_GT(without->withheld, 0U);
   EXPECT_EQ(without->entries + without->withheld, all->entries);
   const auto report = record::verify_extract_bytes(without->text);
