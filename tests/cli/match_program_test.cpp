@@ -167,12 +167,13 @@ TEST(MatchProgram, SaysThatTheFiringCurrentCannotBeJudged) {
 
 TEST(MatchProgram, PutsTheFindingsInWalkingOrder) {
   const Folder folder;
-  const auto point = [](const char* name, double east) {
+  // Degrees as text: std::to_string would follow the locale that the tests are run under.
+  const auto point = [](const char* name, const char* east) {
     return std::string(R"({"type":"Feature","properties":{"role":"position","name":")") + name +
-           R"("},"geometry":{"type":"Point","coordinates":[)" + std::to_string(east) + ",45]}}";
+           R"("},"geometry":{"type":"Point","coordinates":[)" + east + ",45]}}";
   };
-  const std::string site = R"({"type":"FeatureCollection","features":[)" + point("far", 0.003) +
-                           "," + point("near", 0.001) + "," + point("start", 0) + "]}";
+  const std::string site = R"({"type":"FeatureCollection","features":[)" + point("far", "0.003") +
+                           "," + point("near", "0.001") + "," + point("start", "0") + "]}";
   const auto said =
       run_walkdown({"match",
                     folder.put("plan.csv",
