@@ -13,6 +13,7 @@ namespace walkdown::record {
 namespace {
 
 constexpr auto kGather = std::chrono::milliseconds{4};
+constexpr auto kQuickMedium = std::chrono::microseconds{200};
 constexpr std::size_t kEnough = 64;                          // entries that are worth a commit
 constexpr std::size_t kMostQueued = std::size_t{32} << 20U;  // bytes; then append() waits
 
@@ -195,12 +196,23 @@ Result<Ticket> Writer::Core::append(const std::vector<Draft>& drafts, bool own) 
   return ticket;
 }
 
+// Looks again for as long as a quick medium takes for a commit: to be woken takes as long as that.
+void Writer::Core::look_awake(std::uint64_t end) const {
+  const auto until = std::chrono::steady_clock::now() + kQuickMedium;
+  while (kept_.load(std::memory_order_acquire) < end && std::chrono::steady_clock::now() < until) {
+    std::this_thread::yield();
+  }
+}
+
 Done Writer::Core::wait(std::uint64_t end, bool hurry) {
   std::unique_lock lock(mutex_);
   if (hurry && head_.size < end) {
     hurry_ = true;
     work_.notify_one();
   }
+  lock.unlock();
+  look_awake(end);
+  lock.lock();
   sealed_.wait(lock, [&] { return error_ || head_.size >= end; });
   if (head_.size >= end) return done();
   return *error_;
@@ -289,6 +301,7 @@ void Writer::Core::keep(const Commitment& commit) {
     if (kept) {
       head_ = commit.head;
       heads_.push(head_);
+      kept_.store(head_.size, std::memory_order_release);
     } else {
       error_ = kept.error();
     }

@@ -5,6 +5,7 @@
 // on an idle machine waking three one after the other took as long as the medium did.
 #pragma once
 
+#include <atomic>
 #include <chrono>
 #include <condition_variable>
 #include <mutex>
@@ -99,6 +100,7 @@ class Writer::Core {
   void seal_ahead(std::unique_lock<std::mutex>& lock);
   std::optional<Commitment> next_commit(std::unique_lock<std::mutex>& lock);
   [[nodiscard]] bool due() const;
+  void look_awake(std::uint64_t end) const;
   void run();
   void keep(const Commitment& commit);
 
@@ -117,6 +119,7 @@ class Writer::Core {
   Batch pending_;
   std::uint64_t begin_ = 0;  // n of the first entry in pending_, or of the next
   std::chrono::steady_clock::time_point oldest_;
+  std::atomic<std::uint64_t> kept_ = 0;  // entries on the medium, as in head_
   std::optional<Error> error_;
   bool hurry_ = false;
   bool stop_ = false;
