@@ -14,6 +14,7 @@ class StartPage : public QWidget {
   explicit StartPage(QWidget* parent = nullptr);
 
   void say(const QString& sentence);
+  [[nodiscard]] QString said() const { return said_->text(); }
 
  Q_SIGNALS:
   void open_wanted();

@@ -46,6 +46,8 @@ class Window : public QWidget {
   [[nodiscard]] Views* views() { return views_; }
   [[nodiscard]] Session* session() { return session_.get(); }
   [[nodiscard]] Strip& strip() { return *strip_; }
+  // Why what was to be opened was not; empty while something is open.
+  [[nodiscard]] QString refusal() const { return start_ ? start_->said() : QString(); }
   [[nodiscard]] Demo* demo() { return demo_; }
 
  protected:

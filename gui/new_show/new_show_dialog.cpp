@@ -141,11 +141,11 @@ void NewShowDialog::look() {
   in_background(
       this, [draft = draft()] { return look_at(draft); },
       [this, turn](const Looked& looked) {
-        if (looks_ == turn) told(looked);
+        if (looks_ == turn) tell(looked);
       });
 }
 
-void NewShowDialog::told(const Looked& looked) {
+void NewShowDialog::tell(const Looked& looked) {
   good_ = looked.good;
   set_tone(looked_, looked.good ? "" : "bad");
   QString text = looked.good ? q(looked.summary) : tr("What must be mended first:");

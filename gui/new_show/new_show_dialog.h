@@ -27,12 +27,14 @@ class NewShowDialog : public QDialog {
   void set_record(const QString& path) { record_->setText(path); }
   void go(int step);
   [[nodiscard]] int steps() const { return pages_->count(); }
+  // What the program makes of the files as they are chosen now.
+  [[nodiscard]] QString told() const { return looked_->text(); }
   [[nodiscard]] bool ready() const { return make_->isVisible() && make_->isEnabled(); }
 
  private:
   [[nodiscard]] QWidget* make_last();
   void look();
-  void told(const Looked& looked);
+  void tell(const Looked& looked);
 
   std::vector<FilePage*> files_;
   QStackedWidget* pages_;

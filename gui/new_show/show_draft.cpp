@@ -4,11 +4,10 @@
 #include <fmt/format.h>
 
 #include <filesystem>
-#include <fstream>
-#include <iterator>
 #include <set>
 
 #include "checklist/desk/prepared.h"
+#include "gui/parts/load.h"
 #include "templates/embedded.h"
 
 namespace walkdown::gui {
@@ -20,11 +19,7 @@ Result<std::string> text_of(const std::string& path) {
     if (!text) return Error{Code::io, "the program has no such template", path, ""};
     return std::string(*text);
   }
-  std::ifstream file(path, std::ios::binary);
-  if (!file) return Error{Code::io, "the file cannot be opened", path, "choose another"};
-  std::string text((std::istreambuf_iterator<char>(file)), {});
-  if (file.bad()) return Error{Code::io, "the file cannot be read", path, ""};
-  return text;
+  return load_file(path);
 }
 
 }  // namespace
