@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 
 #include <atomic>
+#include <future>
 #include <thread>
 
 #include "checklist/audit/drafts.h"
@@ -276,6 +277,25 @@ TEST(Desk, ManyThreadsMayLookAndActWhileReadingsCome) {
   EXPECT_EQ(evening.desk->state().ignored_count, 0U);
   EXPECT_EQ(evening.desk->disagrees(), std::nullopt);
   EXPECT_TRUE(record::verify_file(evening.path)->holds);
+}
+
+// A diagnosis of a large field takes longer than a tester's next hundred lines.
+TEST(Desk, AReadingReachesTheMediumWhileSomebodyLooks) {
+  Evening evening;
+  std::future<Done> written;
+  bool in_time = false;
+  const auto refused =
+      evening.desk->act("hold", [&](const day::Fold&, day::Now) -> Result<Desk::Body> {
+        written = std::async(std::launch::async, [&] {
+          return evening.desk->writer().append_and_wait(record::Draft{"moment"});
+        });
+        in_time = written.wait_for(std::chrono::seconds(20)) == std::future_status::ready;
+        return Error{Code::refused, "looked only", "", ""};
+      });
+  EXPECT_TRUE(in_time) << "the writer waits for whoever looks at the field";
+  EXPECT_FALSE(refused.ok());
+  EXPECT_TRUE(written.get().ok());
+  EXPECT_EQ(evening.desk->counts().entries, evening.desk->head().size);
 }
 
 TEST(Desk, ClaimAndClose) {
