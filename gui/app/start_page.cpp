@@ -4,12 +4,12 @@
 #include <QVBoxLayout>
 
 #include "gui/parts/pieces.h"
+#include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
 
 StartPage::StartPage(QWidget* parent) : QWidget(parent), said_(label({})) {
-  auto* layout = new QVBoxLayout(this);
-  layout->setAlignment(Qt::AlignTop);
+  auto* layout = new TopLayout(this);
   layout->setContentsMargins(40, 40, 40, 40);
   layout->addWidget(label(QStringLiteral("walkdown"), 2.4, true));
   layout->addWidget(

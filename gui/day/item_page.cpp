@@ -8,13 +8,12 @@
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/pieces.h"
+#include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
 
 ItemPage::ItemPage(Session& session, QWidget* parent)
-    : QWidget(parent), session_(session), layout_(new QVBoxLayout(this)) {
-  layout_->setAlignment(Qt::AlignTop);
-}
+    : QWidget(parent), session_(session), layout_(new TopLayout(this)) {}
 
 void ItemPage::begin(const QString& title) {
   clear_layout(layout_);

@@ -4,13 +4,13 @@
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/pieces.h"
+#include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
 
 KeysPage::KeysPage(Session& session, QWidget* parent)
     : QWidget(parent), session_(session), keys_(new QVBoxLayout) {
-  auto* layout = new QVBoxLayout(this);
-  layout->setAlignment(Qt::AlignTop);
+  auto* layout = new TopLayout(this);
   layout->addWidget(label(tr("Keys"), 1.4, true));
   layout->addLayout(keys_);
   layout->addWidget(quiet_label(

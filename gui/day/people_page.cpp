@@ -9,6 +9,7 @@
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/pieces.h"
+#include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
 namespace {
@@ -21,8 +22,7 @@ bool has(const std::vector<std::string>& sorted, const std::string& name) {
 
 PeoplePage::PeoplePage(Session& session, QWidget* parent)
     : QWidget(parent), session_(session), people_(new QVBoxLayout), position_(new QComboBox) {
-  auto* layout = new QVBoxLayout(this);
-  layout->setAlignment(Qt::AlignTop);
+  auto* layout = new TopLayout(this);
   layout->addWidget(label(tr("People and tags"), 1.4, true));
   layout->addWidget(
       button(tr("Enrol a person \u2026"), [this] { (new EnrolDialog(session_, this))->open(); }));

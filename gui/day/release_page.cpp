@@ -7,6 +7,7 @@
 #include "gui/day/strip_words.h"
 #include "gui/look/words.h"
 #include "gui/parts/pieces.h"
+#include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
 namespace {
@@ -21,10 +22,9 @@ std::optional<quint64> last_hold(const day::State& state) {
 ReleasePage::ReleasePage(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
-      layout_(new QVBoxLayout(this)),
+      layout_(new TopLayout(this)),
       now_(new QVBoxLayout),
       show_at_(new QDateTimeEdit) {
-  layout_->setAlignment(Qt::AlignTop);
   layout_->addWidget(label(tr("Release"), 1.4, true));
   layout_->addLayout(now_);
   add_show_time();

@@ -9,6 +9,7 @@
 #include "gui/faults/walk_sheet.h"
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
+#include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
 
@@ -52,8 +53,7 @@ QWidget* FaultsView::make_list() {
 
 QWidget* FaultsView::make_page() {
   auto* page = new QWidget;
-  auto* layout = new QVBoxLayout(page);
-  layout->setAlignment(Qt::AlignTop);
+  auto* layout = new TopLayout(page);
   press_ = button(tr("Re-hooked: read again"), [this] { rehook(); });
   look_at_ = button(tr("Show in the field"), [this] {
     if (const Fault* fault = chosen(); fault != nullptr && !fault->pins.empty()) {

@@ -9,6 +9,7 @@
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/pieces.h"
+#include "gui/parts/top_layout.h"
 #include "reader/match/alike.h"
 
 namespace walkdown::gui {
@@ -30,11 +31,10 @@ PinPage::PinPage(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
       alike_(match::alike(session.prepared().planned.plan)),
-      layout_(new QVBoxLayout(this)),
+      layout_(new TopLayout(this)),
       top_(new QVBoxLayout),
       below_(new QVBoxLayout),
       plot_(new BandPlot) {
-  layout_->setAlignment(Qt::AlignTop);
   layout_->addLayout(top_);
   layout_->addWidget(plot_);
   layout_->addLayout(below_);

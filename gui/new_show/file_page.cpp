@@ -6,13 +6,13 @@
 #include "gui/new_show/show_draft.h"
 #include "gui/parts/ask_file.h"
 #include "gui/parts/pieces.h"
+#include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
 
 FilePage::FilePage(const Step& step, QWidget* parent)
     : QWidget(parent), role_(step.role), path_(new QComboBox) {
-  auto* layout = new QVBoxLayout(this);
-  layout->setAlignment(Qt::AlignTop);
+  auto* layout = new TopLayout(this);
   layout->addWidget(label(step.title, 1.4, true));
   layout->addWidget(label(step.help));
   path_->setEditable(true);

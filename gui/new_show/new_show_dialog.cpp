@@ -8,6 +8,7 @@
 #include "gui/parts/ask_file.h"
 #include "gui/parts/background.h"
 #include "gui/parts/pieces.h"
+#include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
 namespace {
@@ -96,8 +97,7 @@ NewShowDialog::NewShowDialog(QWidget* parent)
 
 QWidget* NewShowDialog::make_last() {
   auto* page = new QWidget;
-  auto* layout = new QVBoxLayout(page);
-  layout->setAlignment(Qt::AlignTop);
+  auto* layout = new TopLayout(page);
   layout->addWidget(label(tr("The record"), 1.4, true));
   layout->addWidget(
       label(tr("A new file, on this computer. Everything of the day is kept in it. "

@@ -20,7 +20,10 @@ FlowLayout::~FlowLayout() {
   for (QLayoutItem* item : items_) delete item;
 }
 
-void FlowLayout::addItem(QLayoutItem* item) { items_.push_back(item); }
+void FlowLayout::addItem(QLayoutItem* item) {
+  items_.push_back(item);
+  invalidate();
+}
 
 QLayoutItem* FlowLayout::itemAt(int index) const {
   if (index < 0 || index >= count()) return nullptr;
@@ -29,7 +32,9 @@ QLayoutItem* FlowLayout::itemAt(int index) const {
 
 QLayoutItem* FlowLayout::takeAt(int index) {
   QLayoutItem* item = itemAt(index);
-  if (item != nullptr) items_.erase(items_.begin() + index);
+  if (item == nullptr) return nullptr;
+  items_.erase(items_.begin() + index);
+  invalidate();
   return item;
 }
 

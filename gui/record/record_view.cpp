@@ -8,6 +8,7 @@
 #include "gui/look/words.h"
 #include "gui/parts/background.h"
 #include "gui/parts/flow_layout.h"
+#include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
 namespace {
@@ -70,8 +71,7 @@ QWidget* RecordView::make_list() {
 
 QWidget* RecordView::make_page() {
   auto* page = new QWidget;
-  auto* layout = new QVBoxLayout(page);
-  layout->setAlignment(Qt::AlignTop);
+  auto* layout = new TopLayout(page);
   layout->addWidget(quiet_label(tr("Mark of the record now: write it on the permit")));
   layout->addWidget(mark_);
   layout->addWidget(code_);

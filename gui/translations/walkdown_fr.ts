@@ -254,7 +254,7 @@
   <name>FieldView</name>
   <message>
    <source>Pin, as M01/R1/P05</source>
-   <translation>Broche, comme M01/R1/P05</translation>
+   <translation>Broche : M01/R1/P05</translation>
   </message>
   <message>
    <source>Go to a pin</source>

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "tests/gui/room.h"
+
+#include <QAbstractButton>
+#include <QAbstractItemView>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QStackedWidget>
+
+namespace walkdown::gui {
+namespace {
+
+QString told(const QWidget& widget) {
+  QString text = widget.accessibleName();
+  if (const auto* label = qobject_cast<const QLabel*>(&widget)) text = label->text();
+  if (const auto* button = qobject_cast<const QAbstractButton*>(&widget)) text = button->text();
+  return QStringLiteral("%1 '%2'").arg(QLatin1String(widget.metaObject()->className()),
+                                       text.left(60));
+}
+
+QString sides(const QSize& size) {
+  return QStringLiteral("%1 x %2").arg(size.width()).arg(size.height());
+}
+
+QSize needed_by(const QLabel& label) {
+  if (!label.wordWrap()) return label.sizeHint();
+  // The longest word, and as many lines as this width makes of it.
+  return {label.minimumSizeHint().width(), label.heightForWidth(label.width())};
+}
+
+// Nothing where it does not matter how large it is.
+QSize needed(const QWidget& widget) {
+  if (const auto* label = qobject_cast<const QLabel*>(&widget)) {
+    return label->text().isEmpty() ? QSize() : needed_by(*label);
+  }
+  if (const auto* button = qobject_cast<const QAbstractButton*>(&widget)) {
+    return button->text().isEmpty() ? QSize() : button->sizeHint();
+  }
+  if (const auto* choice = qobject_cast<const QComboBox*>(&widget)) {
+    if (choice->isEditable()) return {};  // a path may be as long as it likes, and scrolls
+    const int arrow = choice->sizeHint().height() / 2;
+    return {choice->fontMetrics().horizontalAdvance(choice->currentText()) + arrow,
+            choice->fontMetrics().height()};
+  }
+  if (const auto* line = qobject_cast<const QLineEdit*>(&widget)) {
+    return {line->fontMetrics().horizontalAdvance(line->placeholderText()),
+            line->fontMetrics().height()};
+  }
+  return {};
+}
+
+bool is_scrolled(const QWidget& widget) {
+  return widget.parentWidget()->objectName() == QLatin1String("qt_scrollarea_viewport");
+}
+
+bool lies_on_purpose(const QWidget& widget) {
+  const QWidget& parent = *widget.parentWidget();
+  return is_scrolled(widget) || qobject_cast<const QComboBox*>(&parent) != nullptr ||
+         qobject_cast<const QAbstractItemView*>(&parent) != nullptr ||
+         qobject_cast<const QAbstractScrollArea*>(&parent) != nullptr ||
+         qobject_cast<const QLineEdit*>(&parent) != nullptr ||
+         widget.objectName().startsWith(QLatin1String("qt_"));
+}
+
+void look_for_overlaps(const QWidget& parent, std::vector<QString>& out) {
+  if (parent.layout() == nullptr) return;
+  std::vector<const QWidget*> inside;
+  for (const auto* each : parent.findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
+    if (each->isVisible() && !each->isWindow() && !lies_on_purpose(*each)) inside.push_back(each);
+  }
+  for (std::size_t i = 0; i < inside.size(); ++i) {
+    for (std::size_t j = i + 1; j < inside.size(); ++j) {
+      const QRect both = inside[i]->geometry() & inside[j]->geometry();
+      if (both.width() > 1 && both.height() > 1) {
+        out.push_back(told(*inside[i]) + QStringLiteral(" and ") + told(*inside[j]) +
+                      QStringLiteral(" lie over one another"));
+      }
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<QString> without_room(const QWidget& root) {
+  std::vector<QString> out;
+  look_for_overlaps(root, out);
+  for (const auto* each : root.findChildren<QWidget*>()) {
+    if (!each->isVisible() || each->window() != root.window()) continue;
+    look_for_overlaps(*each, out);
+    const QSize wanted = needed(*each);
+    if (wanted.width() > each->width() + 1 || wanted.height() > each->height() + 1) {
+      out.push_back(QStringLiteral("%1 needs %2 and has %3")
+                        .arg(told(*each), sides(wanted), sides(each->size())));
+    }
+    const QRect room = each->parentWidget()->rect().adjusted(-1, -1, 1, 1);
+    if (!each->isWindow() && !lies_on_purpose(*each) && !room.contains(each->geometry())) {
+      out.push_back(QStringLiteral("%1 lies partly outside of %2")
+                        .arg(told(*each), told(*each->parentWidget())));
+    }
+  }
+  return out;
+}
+
+}  // namespace walkdown::gui
