@@ -23,6 +23,16 @@ Error system_error(std::string what, const std::string& path, int number) {
                std::error_code(number, std::generic_category()).message()};
 }
 
+Done put_all(const std::string& path, std::string_view bytes) {
+  errno = 0;
+  File file(std::fopen(path.c_str(), "wbe"));
+  if (!file) return system_error("cannot write the file", path, errno);
+  const bool whole = std::fwrite(bytes.data(), 1, bytes.size(), file.get()) == bytes.size() &&
+                     std::fflush(file.get()) == 0;
+  if (!whole) return system_error("cannot write the file", path, errno);
+  return done();
+}
+
 }  // namespace
 
 Result<std::string> read_file(const std::string& path) {
@@ -43,17 +53,25 @@ Result<std::string> read_file(const std::string& path) {
 }
 
 Done write_file(const std::string& path, std::string_view bytes) {
-  const std::string beside = path + ".part";
-  errno = 0;
-  {
-    File file(std::fopen(beside.c_str(), "wbe"));
-    if (!file) return system_error("cannot write the file", beside, errno);
-    const bool whole = std::fwrite(bytes.data(), 1, bytes.size(), file.get()) == bytes.size() &&
-                       std::fflush(file.get()) == 0;
-    if (!whole) return system_error("cannot write the file", beside, errno);
-  }
+  namespace fs = std::filesystem;
   std::error_code failed;
-  std::filesystem::rename(beside, path, failed);
+  // A device, a pipe or a terminal takes the bytes; renaming would put a file in its place.
+  const fs::file_status there = fs::status(path, failed);
+  if (fs::is_directory(there)) {
+    return Error{Code::io, "cannot write the file", path, "it is a folder, name a file in it"};
+  }
+  if (fs::exists(there) && !fs::is_regular_file(there)) return put_all(path, bytes);
+  // Where a link stands, what it leads to is meant.
+  const fs::path target = fs::is_symlink(fs::symlink_status(path, failed))
+                              ? fs::weakly_canonical(path, failed)
+                              : fs::path(path);
+  if (failed) return Error{Code::io, "cannot put the file in place", path, failed.message()};
+  const std::string beside = target.string() + ".part";
+  if (Done kept = put_all(beside, bytes); !kept) {
+    fs::remove(beside, failed);
+    return kept;
+  }
+  fs::rename(beside, target, failed);
   if (failed) return Error{Code::io, "cannot put the file in place", path, failed.message()};
   return done();
 }
