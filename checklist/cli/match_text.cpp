@@ -92,7 +92,8 @@ std::string alike_text(const AlikeGroups& alike, std::size_t most) {
   for (std::size_t i = 0; i < std::min(most, alike.size()); ++i) {
     out += fmt::format("  {:>3} pins: {}\n", alike[i].size(), pin_runs(alike[i]));
   }
-  if (alike.size() > most) out += fmt::format("  and {} more groups\n", alike.size() - most);
+  if (alike.size() > most)
+    out += fmt::format("  and {} more groups; --json lists all\n", alike.size() - most);
   return out;
 }
 

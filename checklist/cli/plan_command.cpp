@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <fmt/format.h>
 
+#include <cmath>
 #include <memory>
 #include <string>
 #include <vector>
@@ -29,7 +30,8 @@ std::string coverage_json(const match::Coverage& coverage) {
     kinds += fmt::format(R"({}{{"kind":"{}","what":{},"possible":{},"shown":{:.4f},)"
                          R"("invisible":{:.1f},"weighed":{}}})",
                          kinds.empty() ? "" : ",", match::text(kind.kind), json_string(kind.what),
-                         kind.possible, kind.share(), kind.invisible, kind.weighed);
+                         kind.possible, std::floor(kind.share() * 1e4) / 1e4, kind.invisible,
+                         kind.weighed);
   }
   return "[" + kinds + "]";
 }

@@ -74,8 +74,12 @@ void alike(Page& page) {
   }
   page.table({"pins", "read alike"}, rows);
   if (groups.size() > kMostGroups) {
-    page.add("<p>and {} more groups: <code>walkdown plan</code> lists all of them.</p>\n",
-             groups.size() - kMostGroups);
+    std::size_t rest = 0;
+    for (std::size_t i = kMostGroups; i < groups.size(); ++i) rest += groups[i].size();
+    page.add(
+        "<p>and {} more groups with {} pins, which this page leaves out: <code>walkdown plan "
+        "PLAN.csv --json</code> lists every group and every pin.</p>\n",
+        groups.size() - kMostGroups, rest);
   }
 }
 

@@ -31,14 +31,14 @@ std::vector<Fault> found(const plan::Plan& plan, const match::Outcome& outcome) 
   for (std::size_t i = 0; i < outcome.findings.size(); ++i) {
     const match::Finding& finding = outcome.findings[i];
     Fault fault;
-    fault.kind = words(finding.kind);
+    fault.kind = words(finding.kind, finding.by);
     fault.position = q(place_of(plan, finding.pins));
     fault.where = pins_words(finding.pins);
     fault.say = q(finding.say);
     fault.confidence_pct = match::stated_pct(finding.confidence);
     if (finding.runner_up) {
       fault.runner_up = QString("%1 %2 %")
-                            .arg(words(finding.runner_up->kind))
+                            .arg(words(finding.runner_up->kind, finding.runner_up->by))
                             .arg(match::stated_pct(finding.runner_up->share));
     }
     fault.pins = finding.pins;

@@ -135,14 +135,15 @@ void PinPage::fill_head(const match::PinVerdict* verdict) {
 void PinPage::fill_findings(const match::Outcome& outcome) {
   for (const match::Finding& finding : outcome.findings) {
     if (!std::binary_search(finding.pins.begin(), finding.pins.end(), *pin_)) continue;
-    below_->addWidget(
-        label(tr("%1 (%2 %)").arg(words(finding.kind)).arg(match::stated_pct(finding.confidence)),
-              1.1, true));
+    below_->addWidget(label(tr("%1 (%2 %)")
+                                .arg(words(finding.kind, finding.by))
+                                .arg(match::stated_pct(finding.confidence)),
+                            1.1, true));
     below_->addWidget(label(q(finding.say)));
     if (finding.runner_up) {
       below_->addWidget(quiet_label(tr("Or else: %1 (%2 %)")
-                                        .arg(words(finding.runner_up->kind))
-                                        .arg(static_cast<int>(finding.runner_up->share * 100))));
+                                        .arg(words(finding.runner_up->kind, finding.runner_up->by))
+                                        .arg(match::stated_pct(finding.runner_up->share))));
     }
     for (const match::Alternative& same : finding.same) {
       below_->addWidget(quiet_label(q(same.look)));

@@ -62,6 +62,10 @@ QString words(match::Verdict verdict) {
   return tr(kVerdictWords.at(static_cast<std::size_t>(verdict)));
 }
 QString words(match::Kind kind) { return tr(kKindWords.at(static_cast<std::size_t>(kind))); }
+QString words(match::Kind kind, int by) {
+  if (by == 0) return words(kind);
+  return QStringLiteral("%1 %2%3").arg(words(kind), by > 0 ? "+" : "").arg(by);
+}
 QString words(day::Standing standing) {
   return tr(kStandingWords.at(static_cast<std::size_t>(standing)));
 }

@@ -14,6 +14,8 @@ namespace walkdown::gui {
 
 [[nodiscard]] QString words(match::Verdict verdict);
 [[nodiscard]] QString words(match::Kind kind);
+// With how far it went, where that tells it from another of its kind: "shifted +1".
+[[nodiscard]] QString words(match::Kind kind, int by);
 [[nodiscard]] QString words(day::Standing standing);
 // Of the day's state: "checking", "ready", "released", "hold", "after".
 [[nodiscard]] QString day_words(std::string_view word);

@@ -19,13 +19,23 @@ std::string grouped(double count) {
   return out;
 }
 
-// Whole per cent that never rounds to all or to nothing.
-std::string share(double part, double whole) {
+// Whole per cent that is never all or nothing unless it is: a sample of which all show is not all.
+std::string share(double part, double whole, bool sampled, double (*to_whole)(double)) {
+  constexpr double kRounding = 1e-9;  // 29 of 100 is 29 %, whatever 0.29 * 100 is
   if (whole <= 0) return "0 %";
   const double percent = 100 * part / whole;
-  if (percent > 99 && part < whole) return "over 99 %";
+  if (percent > 99 && (sampled || part < whole)) return "over 99 %";
   if (percent < 1 && part > 0) return "under 1 %";
-  return fmt::format("{:.0f} %", percent);
+  const double near = std::round(percent);
+  return fmt::format("{:.0f} %", std::abs(near - percent) < kRounding ? near : to_whole(percent));
+}
+
+// What shows is rounded down, what cannot show up: never better than it is.
+std::string shown(double part, double whole, bool sampled = false) {
+  return share(part, whole, sampled, std::floor);
+}
+std::string hidden(double part, double whole, bool sampled) {
+  return share(part, whole, sampled, std::ceil);
 }
 
 }  // namespace
@@ -36,12 +46,13 @@ std::vector<std::string> coverage_lines(const Coverage& coverage,
   for (const KindCoverage& kind : coverage.kinds) {
     if (kind.possible == 0) continue;
     const double all = static_cast<double>(kind.possible);
+    const bool sampled = kind.weighed < kind.possible;
     std::string line =
         fmt::format("Of {} possible mistakes of the kind '{}' this test would show {}",
-                    grouped(all), kind.what, share(kind.shown, all));
+                    grouped(all), kind.what, shown(kind.shown, all, sampled));
     if (kind.invisible > 0)
-      line += fmt::format("; {} no test can show", share(kind.invisible, all));
-    if (kind.weighed < kind.possible) line += fmt::format(" (from {} of them)", kind.weighed);
+      line += fmt::format("; {} no test can show", hidden(kind.invisible, all, sampled));
+    if (sampled) line += fmt::format(" (from {} of them)", kind.weighed);
     out.push_back(line + ".");
   }
   std::size_t pins = 0;
@@ -66,7 +77,7 @@ std::vector<std::string> load_lines(const Coverage& coverage, std::size_t most) 
                 ? fmt::format(", a leak up to {:.2g} ohm", load.largest_leak_ohm)
                 : std::string(", no leak shows");
     if (load.missing_shown < 0.995) {
-      line += fmt::format(", a missing igniter in {:.0f} of 100 cases", 100 * load.missing_shown);
+      line += fmt::format(", a missing igniter in {} of cases", shown(load.missing_shown, 1));
     }
     out.push_back(line + ".");
   }
@@ -75,18 +86,20 @@ std::vector<std::string> load_lines(const Coverage& coverage, std::size_t most) 
 
 std::string fits_only(const Coverage& coverage) {
   double possible = 0;
-  double shown = 0;
+  double seen = 0;
+  bool sampled = false;
   for (const KindCoverage& kind : coverage.kinds) {
     if (kind.kind != Kind::swapped || kind.possible == 0) continue;
     possible = static_cast<double>(kind.possible);
-    shown = kind.shown;
+    seen = kind.shown;
+    sampled = kind.weighed < kind.possible;
     break;
   }
   return fmt::format(
       "'Fits' means that the resistance is what was planned, not that the right load is on the "
       "pin: "
       "of neighbours that changed places this test would show {}.",
-      share(shown, possible));
+      shown(seen, possible, sampled));
 }
 
 std::string runs(const std::vector<plan::PinId>& pins) {

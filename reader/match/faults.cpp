@@ -87,6 +87,10 @@ std::vector<Finding> faults(const Field& field, const Mixture& mixture, const St
     // Doubted for what is wrong with the whole field, and for nothing of its own.
     if (judged.pins[p].verdict == Verdict::doubtful && sound >= 0.5) continue;
     sound = 0;
+    // A load is planned there and the catalogue does not know it: a reading is no stray.
+    const bool nameless =
+        field.slots[i].spec == kNothing && judged.pins[p].verdict != Verdict::stray;
+    if (nameless) posterior = {};
     out.push_back(about(field, field.slots[i], ranked(posterior)));
   }
   return out;

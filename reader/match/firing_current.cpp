@@ -40,11 +40,18 @@ class Judge {
 
   FiringCurrent one(std::size_t i) const {
     const plan::PlannedPin& pin = plan_.pins[i];
-    const plan::Igniter& igniter = plan_.catalogue.igniters[pin.load.igniter];
     FiringCurrent out;
     out.pin = pin.id;
     out.measured = measured_[i];
     out.loop_ohm = loop_ohm_[i];
+    if (!plan::known(pin.load, plan_.catalogue)) {
+      out.say = fmt::format(
+          "The firing current of {} cannot be judged: its igniter or its wire is not in the "
+          "igniter file; add it there and import the plan again.",
+          plan::text(pin.id));
+      return out;
+    }
+    const plan::Igniter& igniter = plan_.catalogue.igniters[pin.load.igniter];
     if (!plan_.catalogue.supply) {
       out.say = "The firing current cannot be judged: the igniter file has no [supply].";
       return out;

@@ -8,6 +8,8 @@
 #include <cstring>
 #include <unordered_map>
 
+#include "reader/plan/expected.h"
+
 namespace walkdown::match {
 namespace {
 
@@ -80,7 +82,7 @@ class Maker {
 
  private:
   std::uint32_t spec_of(const plan::Load& load) {
-    if (load.count == 0 || load.igniter >= in_use_.size()) return kNothing;
+    if (load.count == 0 || !plan::known(load, plan_.catalogue)) return kNothing;
     const auto lead_bits = std::llround(load.lead_m * 1e6);
     const std::array<std::int64_t, 2> exact = {
         (std::int64_t{load.igniter} << 32) | (std::int64_t{load.count} << 16) | load.wire,

@@ -82,7 +82,7 @@ class Judge {
   double sound(std::uint32_t i) const {
     const Slot& slot = field_.slots[i];
     if (slot.seen.unread() || stale_[i]) return 0;
-    if (state_.on[i] != slot.spec || shift_.doubt_all) return 0;
+    if (state_.on[i] != slot.spec || shift_.doubt_all || nameless(slot)) return 0;
     if (slot.spec != kNothing && slot.planned != kNoPlan &&
         shift_.doubted_igniter == plan_.pins[slot.planned].load.igniter) {
       return 0;
@@ -90,10 +90,17 @@ class Judge {
     return mixture_.sound(slot, slot.spec, state_.cost[i]);
   }
 
+  // A load is planned, and nobody knows what it is: its igniter is not in the catalogue.
+  [[nodiscard]] bool nameless(const Slot& slot) const {
+    return slot.spec == kNothing && slot.planned != kNoPlan &&
+           plan_.pins[slot.planned].load.count > 0;
+  }
+
   Verdict word(const Slot& slot, const PinVerdict& verdict, std::uint32_t i) {
-    if (slot.spec == kNothing && slot.seen.numbers > 0) return Verdict::stray;
+    if (slot.spec == kNothing && slot.seen.numbers > 0 && !nameless(slot)) return Verdict::stray;
     if (stale_[i]) return Verdict::stale;
     if (slot.seen.unread()) return Verdict::unread;
+    if (nameless(slot)) return Verdict::doubtful;
     if (slot.spec == kNothing) return Verdict::fits;  // planned to be free, and over range
     if (mixture_.unsteady(slot)) return Verdict::unsteady;
     if (slot.seen.open()) return verdict.p_ok >= 0.5 ? Verdict::fits : Verdict::open;

@@ -57,7 +57,13 @@ Part igniters(const Load& load, const Catalogue& catalogue) {
 
 }  // namespace
 
+bool known(const Load& load, const Catalogue& catalogue) {
+  const bool wire = load.wire == kNoWire || load.wire < catalogue.wires.size();
+  return wire && (load.count == 0 || load.igniter < catalogue.igniters.size());
+}
+
 Expected expected(const Load& load, const Catalogue& catalogue) {
+  if (!known(load, catalogue)) return {};
   const Part wire = lead(load, catalogue);
   Expected result;
   result.lead_ohm = wire.ohm;

@@ -21,8 +21,12 @@ struct Expected {
   Interval load_ohm;  // worst case of the igniters with their fitted leads
 };
 
-// Precondition: the load's indices are in the catalogue. A load of count 0 is an open end: all of
-// it is then 0 but lead_ohm.
+// True where the catalogue has the load's igniter and wire. An importer makes no other load; one
+// that comes from elsewhere is looked up here before anything is said about it.
+[[nodiscard]] bool known(const Load& load, const Catalogue& catalogue);
+
+// A load of count 0 is an open end: all of it is then 0 but lead_ohm. Of a load that is not known()
+// all is 0: no reading fits that.
 //
 // The mean of a parallel group is taken to second order (JCGM 100, 5.1.2, note): legs that differ
 // lie below the value of equal legs at the middle of their range.

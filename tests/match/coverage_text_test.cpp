@@ -7,6 +7,7 @@ namespace walkdown {
 namespace {
 
 using testing::HasSubstr;
+using testing::Not;
 
 TEST(CoverageText, SaysWhatWouldShowAndWhatNoTestCan) {
   match::Coverage coverage;
@@ -16,8 +17,8 @@ TEST(CoverageText, SaysWhatWouldShowAndWhatNoTestCan) {
       {match::Kind::reversed, "a rail plugged the other way round", 0, 0, 0, 0});
   const auto lines = match::coverage_lines(coverage, {{{1, 1, 1}, {1, 1, 2}}});
   ASSERT_EQ(lines.size(), 2U);
-  EXPECT_THAT(lines[0], HasSubstr("1,128"));
-  EXPECT_THAT(lines[0], HasSubstr("61 %"));
+  EXPECT_THAT(lines[0], HasSubstr("1,128"));  // 60.99 % and 11.97 %
+  EXPECT_THAT(lines[0], HasSubstr("60 %"));
   EXPECT_THAT(lines[0], HasSubstr("12 % no test can show"));
   EXPECT_THAT(lines[1], HasSubstr("1 group of pins, 2 pins"));
 }
@@ -29,6 +30,20 @@ TEST(CoverageText, NeverRoundsToAllOrNothing) {
   EXPECT_THAT(line, HasSubstr("over 99 %"));
   EXPECT_THAT(line, HasSubstr("under 1 %"));
   EXPECT_THAT(match::fits_only(coverage), HasSubstr("over 99 %"));
+}
+
+// 1,999 of 2,000 is 99.95 %: rounded it would be all of them. So would a sample of which all show.
+TEST(CoverageText, OneThatDoesNotShowIsNoHundredPercent) {
+  match::Coverage coverage;
+  coverage.kinds.push_back({match::Kind::swapped, "x", 2000, 1999, 0, 2000});
+  EXPECT_THAT(match::coverage_lines(coverage, {})[0], Not(HasSubstr("100 %")));
+  EXPECT_THAT(match::fits_only(coverage), Not(HasSubstr("100 %")));
+  coverage.kinds[0] = {match::Kind::swapped, "x", 2000, 2000, 0, 500};
+  EXPECT_THAT(match::coverage_lines(coverage, {})[0], HasSubstr("over 99 %"));
+  coverage.kinds[0] = {match::Kind::swapped, "x", 2000, 2000, 0, 2000};
+  EXPECT_THAT(match::coverage_lines(coverage, {})[0], HasSubstr("100 %"));
+  coverage.kinds[0] = {match::Kind::swapped, "x", 1000, 879, 0, 1000};
+  EXPECT_THAT(match::coverage_lines(coverage, {})[0], HasSubstr("87 %"));
 }
 
 TEST(CoverageText, PinsByRuns) {

@@ -45,6 +45,27 @@ TEST(Diagnose, EmptyPlanAndNoReadings) {
   }
 }
 
+// Whatever is read there: nobody knows what it should be.
+TEST(Diagnose, ALoadThatTheCatalogueLacksNeverFits) {
+  auto field = field_of(Style::mixed, 5, 0);
+  field.plan.pins[0].load.igniter = 77;
+  field.plan.pins[1].load.wire = 77;
+  for (const double ohm : {-1.0, 0.0, 2.0, 1000.0}) {
+    auto samples = field.samples;
+    for (auto& sample : samples) {
+      if (sample.pin != field.plan.pins[0].id && sample.pin != field.plan.pins[1].id) continue;
+      sample.ohm = ohm;
+      sample.over = ohm == 1000.0;
+    }
+    const auto outcome = match::diagnose(field.plan, field.tester, samples);
+    for (const auto& pin : outcome.pins) {
+      const bool nameless = pin.pin == field.plan.pins[0].id || pin.pin == field.plan.pins[1].id;
+      EXPECT_EQ(pin.verdict == match::Verdict::fits, !nameless)
+          << plan::text(pin.pin) << ' ' << ohm;
+    }
+  }
+}
+
 TEST(Diagnose, SoundFieldFits) {
   for (const Style style : {Style::mixed, Style::alike, Style::blocks}) {
     const auto field = field_of(style, 5, 0);

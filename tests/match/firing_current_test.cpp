@@ -76,6 +76,22 @@ TEST(FiringCurrent, AMissingFigureIsNeverOk) {
   EXPECT_TRUE(match::lint_supply(plan).empty());
 }
 
+// Only a plan that no importer made has such a load; it is still no reason to read past the end.
+TEST(FiringCurrent, AnIgniterOrWireThatTheCatalogueLacksCannotBeTold) {
+  for (const bool wire : {false, true}) {
+    auto plan = plan_of(1, plan::Join::series);
+    (wire ? plan.pins[0].load.wire : plan.pins[0].load.igniter) = 7;
+    plan.pins.push_back(plan_of(1, plan::Join::series).pins[0]);
+    plan.pins[1].id = {1, 1, 2};
+    const auto out = match::firing_currents(plan, {{{{1, 1, 1}, 4.0}}});
+    ASSERT_EQ(out.size(), 2U);
+    EXPECT_EQ(out[0].word, FiringWord::cannot_be_told);
+    EXPECT_NE(out[0].say.find("M01/R1/P01"), std::string::npos);
+    EXPECT_EQ(out[1].word, FiringWord::ok);
+    EXPECT_DOUBLE_EQ(plan::expected(plan.pins[0].load, plan.catalogue).ohm.hi, 0);
+  }
+}
+
 TEST(FiringCurrent, AStarvingLeadIsLintAndTheLengthThatDoesDoes) {
   auto plan = plan_of(1, plan::Join::series);
   plan.catalogue.wires.push_back({"thin", {300, 300}, 0.00393, "test"});
