@@ -62,9 +62,9 @@ Done write_file(const std::string& path, std::string_view bytes) {
   }
   if (fs::exists(there) && !fs::is_regular_file(there)) return put_all(path, bytes);
   // Where a link stands, what it leads to is meant.
-  const fs::path target = fs::is_symlink(fs::symlink_status(path, failed))
-                              ? fs::weakly_canonical(path, failed)
-                              : fs::path(path);
+  const bool is_link = fs::is_symlink(fs::symlink_status(path, failed));
+  failed.clear();  // that a new file is not there yet is told as a failure
+  const fs::path target = is_link ? fs::weakly_canonical(path, failed) : fs::path(path);
   if (failed) return Error{Code::io, "cannot put the file in place", path, failed.message()};
   const std::string beside = target.string() + ".part";
   if (Done kept = put_all(beside, bytes); !kept) {

@@ -22,6 +22,14 @@ TEST(WriteFile, PutsANewFileInThePlaceOfTheOld) {
   EXPECT_FALSE(fs::exists(path + ".part"));
 }
 
+TEST(WriteFile, MakesAFileThatIsNotThereYet) {
+  const Folder folder;
+  const std::string path = folder / "new.csv";
+  const Done kept = write_file(path, "bytes");
+  ASSERT_TRUE(kept.ok()) << kept.error().sentence();
+  EXPECT_EQ(whole_file(path), "bytes");
+}
+
 // Through links that the test made: should it fail as root, the devices stay.
 TEST(WriteFile, WritesToADeviceAndDoesNotReplaceIt) {
   const Folder folder;
