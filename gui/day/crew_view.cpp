@@ -11,8 +11,8 @@ CrewView::CrewView(Session& session, QWidget* parent)
     : QWidget(parent), people_(new PeoplePage(session)), keys_(new KeysPage(session)) {
   auto* inner = new QWidget;
   layout_ = new QBoxLayout(QBoxLayout::LeftToRight, inner);
-  layout_->addWidget(people_, 3, Qt::AlignTop);
-  layout_->addWidget(keys_, 2, Qt::AlignTop);
+  layout_->addWidget(people_);
+  layout_->addWidget(keys_);
   auto* outer = new QVBoxLayout(this);
   outer->setContentsMargins(0, 0, 0, 0);
   outer->addWidget(scrolled(inner));
@@ -31,7 +31,11 @@ void CrewView::dress(const Look& look) {
 void CrewView::resizeEvent(QResizeEvent*) { arrange(); }
 
 void CrewView::arrange() {
-  layout_->setDirection(width() >= least_px_ ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+  const bool beside = width() >= least_px_;
+  layout_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+  // The shares of the width; one below the other, the last takes what height is left.
+  layout_->setStretch(0, beside ? 3 : 0);
+  layout_->setStretch(1, beside ? 2 : 1);
 }
 
 }  // namespace walkdown::gui

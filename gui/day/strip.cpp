@@ -31,10 +31,10 @@ StripField::StripField(const QString& caption, const QString& brief, int least_e
 
 QSize StripField::sizeHint() const {
   const int em = QFontInfo(caption_->font()).pixelSize();
-  const int line = QFontMetrics(value_->font()).height();
+  const int line = std::max(QFontMetrics(value_->font()).height(), value_->sizeHint().height());
   const int value = least_em_ * em;
   if (layout_->direction() == QBoxLayout::LeftToRight) {
-    return {caption_->sizeHint().width() + value + 24, line + 6};
+    return {caption_->sizeHint().width() + value + 24, line + 8};
   }
   return {std::max(caption_->sizeHint().width(), value) + 18,
           caption_->sizeHint().height() + line + 7};

@@ -29,7 +29,7 @@ class FieldCanvas : public QWidget {
 
   [[nodiscard]] std::optional<plan::PinId> picked() const;
   [[nodiscard]] const Lens& lens() const { return lens_; }
-  [[nodiscard]] QSize minimumSizeHint() const override { return {240, 140}; }
+  [[nodiscard]] QSize minimumSizeHint() const override { return {240, 110}; }
 
  Q_SIGNALS:
   void pin_picked(walkdown::plan::PinId pin);

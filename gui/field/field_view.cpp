@@ -41,8 +41,8 @@ QWidget* FieldView::make_left() {
   auto* left = new QWidget;
   auto* layout = new QVBoxLayout(left);
   layout->setContentsMargins(0, 0, 0, 0);
-  auto* tools = new QWidget;
-  auto* row = new FlowLayout(tools);
+  tools_ = new QWidget;
+  auto* row = new FlowLayout(tools_);
   find_->setAccessibleName(tr("Go to a pin"));
   find_->setPlaceholderText(tr("Pin, as M01/R1/P05"));
   connect(find_, &QLineEdit::returnPressed, this, &FieldView::find);
@@ -51,7 +51,7 @@ QWidget* FieldView::make_left() {
   row->addWidget(button(tr("Nearer"), [this] { canvas_->zoom(1.6, canvas_->rect().center()); }));
   row->addWidget(
       button(tr("Farther"), [this] { canvas_->zoom(1 / 1.6, canvas_->rect().center()); }));
-  layout->addWidget(tools);
+  layout->addWidget(tools_);
   layout->addWidget(canvas_, 1);
   legend_scroll_ = scrolled(legend_);
   legend_scroll_->viewport()->installEventFilter(this);
@@ -81,6 +81,7 @@ void FieldView::see(const Seen& seen) {
 void FieldView::dress(const Look& look) {
   canvas_->dress(look);
   legend_->dress(look);
+  fit_placeholder(*find_);
   page_->dress(look);
   panes_->set_least_width(look.em(46));
   fit_legend();
@@ -96,7 +97,11 @@ bool FieldView::eventFilter(QObject* watched, QEvent* event) {
 // The drawing comes first: where the legend would take more than a third of the height it scrolls.
 void FieldView::fit_legend() {
   const int needed = legend_->heightForWidth(legend_scroll_->viewport()->width());
-  legend_scroll_->setFixedHeight(std::min(needed, height() / 3));
+  const QWidget* left = canvas_->parentWidget();
+  const int others = tools_->heightForWidth(left->width()) + canvas_->minimumSizeHint().height() +
+                     2 * left->layout()->spacing();
+  const int room = std::min(left->height() / 3, left->height() - others);
+  legend_scroll_->setFixedHeight(std::clamp(room, 0, needed));
 }
 
 void FieldView::show_pin(plan::PinId pin) { canvas_->pick(pin); }

@@ -38,6 +38,7 @@ class FieldView : public QWidget {
   FieldCanvas* canvas_;
   Legend* legend_;
   PinPage* page_;
+  QWidget* tools_ = nullptr;
   QLineEdit* find_;
   QScrollArea* legend_scroll_ = nullptr;
   TwoPane* panes_;

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <QRegularExpression>
+#include <algorithm>
 
 #include "gui/look/look.h"
 
 namespace walkdown::gui {
 namespace {
 
-// @name is a colour, #n. is n tenths of the text's height in pixels.
+// @name is a colour, #n. is n tenths of the text's height in pixels, ~n. two pixels less: what has
+// the focus has a border that is two pixels wider, and no more room for it.
 constexpr const char* kSheet = R"(
 QWidget { color: @text; }
 QFrame[card="true"] { background: @panel; border: 1px solid @rule; border-radius: 3px; }
@@ -20,7 +22,7 @@ QPushButton, QToolButton { background: @raised; border: 1px solid @edge; border-
 QPushButton:focus, QToolButton:focus, QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus,
 QTextBrowser:focus, QAbstractItemView:focus, QSpinBox:focus, QDateTimeEdit:focus,
 QListView:focus { border: 3px solid @focus; }
-QPushButton:focus, QToolButton:focus { padding: 8px #7.px; }
+QPushButton:focus, QToolButton:focus { padding: 8px ~8.px; }
 QPushButton:pressed, QPushButton:checked, QToolButton:checked { background: @picked;
   color: @picked_text; }
 QPushButton:checked:focus { border: 3px solid @picked_text; }
@@ -29,6 +31,8 @@ QPushButton:disabled, QToolButton:disabled { color: @quiet; border: 1px dashed @
 QPushButton[alarm="true"] { background: @alarm; color: @alarm_text; font-weight: bold; }
 QLineEdit, QComboBox, QSpinBox, QDateTimeEdit { background: @ground; border: 1px solid @edge;
   border-radius: 3px; padding: #2.px #4.px; min-height: #20.px; }
+QLineEdit:focus, QComboBox:focus, QSpinBox:focus, QDateTimeEdit:focus {
+  padding: ~2.px ~4.px; }
 QComboBox::drop-down { width: #20.px; border: none; }
 QComboBox::down-arrow { width: 0; height: 0; border-left: #4.px solid @ground;
   border-right: #4.px solid @ground; border-top: #6.px solid @text; }
@@ -90,12 +94,13 @@ QString colour_of(const Palette& palette, const QString& name) {
 
 QString style_sheet(const Look& look) {
   static const QRegularExpression colour(QStringLiteral("@([a-z_]+)"));
-  static const QRegularExpression length(QStringLiteral("#(\\d+)\\."));
+  static const QRegularExpression length(QStringLiteral("([#~]\\d+)\\."));
   const QString coloured = replaced(colour, QString::fromLatin1(kSheet), [&](const QString& name) {
     return colour_of(look.palette(), name);
   });
   return replaced(length, coloured, [&](const QString& tenths) {
-    return QString::number(look.em(tenths.toInt() / 10.0));
+    const int px = look.em(tenths.mid(1).toInt() / 10.0);
+    return QString::number(tenths.startsWith(QLatin1Char('~')) ? std::max(px - 2, 0) : px);
   });
 }
 

@@ -7,6 +7,7 @@
 #include <QLayout>
 #include <QScrollBar>
 #include <QStyle>
+#include <QStyleOption>
 #include <QVariant>
 
 namespace walkdown::gui {
@@ -101,6 +102,18 @@ void lay_out_again(QWidget* root) {
     each->layout()->activate();
     QCoreApplication::postEvent(each, new QEvent(QEvent::LayoutRequest));
   }
+}
+
+void fit_placeholder(QLineEdit& line) {
+  line.ensurePolished();
+  QStyleOptionFrame option;
+  option.initFrom(&line);
+  option.rect = QRect(0, 0, 1000, 100);
+  const QRect inside = line.style()->subElementRect(QStyle::SE_LineEditContents, &option, &line);
+  // Qt keeps two pixels of its own on either side of the text.
+  const int beside = option.rect.width() - inside.width() + 6;
+  line.setMinimumWidth(QFontMetrics(line.font()).horizontalAdvance(line.placeholderText()) +
+                       beside);
 }
 
 void clear_layout(QLayout* layout) {

@@ -4,6 +4,7 @@
 
 #include <QFrame>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <functional>
@@ -30,6 +31,8 @@ void dress_labels(QWidget* root);
 // What is hidden does not notice that its text grew or shrank, and shows up as it was laid out
 // before.
 void lay_out_again(QWidget* root);
+// As wide as what it says while it is empty.
+void fit_placeholder(QLineEdit& line);
 void clear_layout(QLayout* layout);
 
 }  // namespace walkdown::gui

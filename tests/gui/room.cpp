@@ -3,12 +3,15 @@
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
+#include <QAbstractSpinBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QStyle>
+#include <QStyleOptionComboBox>
 
 namespace walkdown::gui {
 namespace {
@@ -25,10 +28,39 @@ QString sides(const QSize& size) {
   return QStringLiteral("%1 x %2").arg(size.width()).arg(size.height());
 }
 
+// The line of a box to choose or count in: it is as large as the box makes it.
+bool is_inside(const QLineEdit& line) {
+  return qobject_cast<const QComboBox*>(line.parentWidget()) != nullptr ||
+         qobject_cast<const QAbstractSpinBox*>(line.parentWidget()) != nullptr;
+}
+
 QSize needed_by(const QLabel& label) {
   if (!label.wordWrap()) return label.sizeHint();
   // The longest word, and as many lines as this width makes of it.
   return {label.minimumSizeHint().width(), label.heightForWidth(label.width())};
+}
+
+// Its text as drawn, in what the arrow leaves of it.
+QSize needed_by(const QComboBox& choice) {
+  const int height = choice.sizeHint().height();
+  if (choice.isEditable()) return {0, height};  // a path may be as long as it likes, and scrolls
+  QStyleOptionComboBox option;
+  option.initFrom(&choice);
+  const QRect field = choice.style()->subControlRect(QStyle::CC_ComboBox, &option,
+                                                     QStyle::SC_ComboBoxEditField, &choice);
+  const int text = choice.fontMetrics().boundingRect(choice.currentText()).width();
+  return {text + choice.width() - field.width(), height};
+}
+
+// What it says while it is empty, with what Qt keeps free on either side.
+QSize needed_by(const QLineEdit& line) {
+  const int height = line.minimumSizeHint().height();
+  if (line.placeholderText().isEmpty()) return {0, height};
+  QStyleOptionFrame option;
+  option.initFrom(&line);
+  const QRect inside = line.style()->subElementRect(QStyle::SE_LineEditContents, &option, &line);
+  const int text = line.fontMetrics().horizontalAdvance(line.placeholderText());
+  return {text + 4 + line.width() - inside.width(), height};
 }
 
 // Nothing where it does not matter how large it is.
@@ -40,14 +72,16 @@ QSize needed(const QWidget& widget) {
     return button->text().isEmpty() ? QSize() : button->sizeHint();
   }
   if (const auto* choice = qobject_cast<const QComboBox*>(&widget)) {
-    if (choice->isEditable()) return {};  // a path may be as long as it likes, and scrolls
-    const int arrow = choice->sizeHint().height() / 2;
-    return {choice->fontMetrics().horizontalAdvance(choice->currentText()) + arrow,
-            choice->fontMetrics().height()};
+    return needed_by(*choice);
   }
   if (const auto* line = qobject_cast<const QLineEdit*>(&widget)) {
-    return {line->fontMetrics().horizontalAdvance(line->placeholderText()),
-            line->fontMetrics().height()};
+    return is_inside(*line) ? QSize() : needed_by(*line);
+  }
+  if (qobject_cast<const QAbstractSpinBox*>(&widget) != nullptr) return widget.sizeHint();
+  // Pages scroll up and down only: what is wider is cut off.
+  if (const auto* area = qobject_cast<const QScrollArea*>(&widget);
+      area != nullptr && area->widget() != nullptr) {
+    return {area->widget()->width() + area->width() - area->viewport()->width(), 0};
   }
   return {};
 }
@@ -91,7 +125,7 @@ std::vector<QString> without_room(const QWidget& root) {
     if (!each->isVisible() || each->window() != root.window()) continue;
     look_for_overlaps(*each, out);
     const QSize wanted = needed(*each);
-    if (wanted.width() > each->width() + 1 || wanted.height() > each->height() + 1) {
+    if (wanted.width() > each->width() || wanted.height() > each->height()) {
       out.push_back(QStringLiteral("%1 needs %2 and has %3")
                         .arg(told(*each), sides(wanted), sides(each->size())));
     }

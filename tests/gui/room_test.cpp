@@ -7,6 +7,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "gui/look/language.h"
@@ -81,6 +82,34 @@ TEST(WithoutRoom, IsSaidOfWhatIsCutOffAndOfWhatLiesOverAnother) {
   EXPECT_EQ(without_room(page).size(), 0U + (page.width() < cut->sizeHint().width() ? 1U : 0U));
   outside->setGeometry(cut->geometry());
   EXPECT_GE(without_room(page).size(), 1U);
+}
+
+TEST(WithoutRoom, IsSaidOfAPageWiderThanWhatItScrollsIn) {
+  QWidget whole;
+  whole.resize(100, 100);
+  QScrollArea area(&whole);
+  area.resize(100, 100);
+  auto* page = new QWidget;
+  page->resize(90, 400);
+  area.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  area.setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  area.setWidget(page);
+  whole.show();
+  EXPECT_EQ(without_room(whole).size(), 0U);
+  page->resize(160, 400);
+  EXPECT_EQ(without_room(whole).size(), 1U);
+}
+
+TEST(WithoutRoom, IsSaidOfAnEmptyLineThatCannotSayWhatItIsFor) {
+  QWidget page;
+  auto* line = new QLineEdit(&page);
+  line->setPlaceholderText(QStringLiteral("What is to be written here"));
+  page.resize(600, 100);
+  line->setGeometry(0, 0, 500, line->sizeHint().height());
+  page.show();
+  EXPECT_EQ(without_room(page).size(), 0U);
+  line->setGeometry(0, 0, 60, line->sizeHint().height());
+  EXPECT_EQ(without_room(page).size(), 1U);
 }
 
 }  // namespace

@@ -13,6 +13,7 @@ namespace walkdown::gui {
 namespace {
 
 constexpr std::int64_t kMinute_ms = 60'000;
+constexpr int kDeepest = 12;  // of widgets in one another
 using Change = std::function<void(Snapshot&)>;
 
 // Shows the views a changed snapshot until the next real one comes.
@@ -21,7 +22,8 @@ void show_changed(Window& window, const Change& change) {
   change(*changed);
   Q_EMIT window.session()->seen(changed);
   QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-  for (int i = 0; i < 3; ++i) QCoreApplication::sendPostedEvents();  // new labels are shown by it
+  // New labels are shown by it, and each layout asks the one that it is in, up to the window.
+  for (int i = 0; i < kDeepest; ++i) QCoreApplication::sendPostedEvents();
 }
 
 Stop changed(Window& window, const char* name, int view, const std::function<void()>& go,
@@ -196,24 +198,28 @@ std::vector<Stop> link_states(Window& window) {
            }}};
 }
 
-Stop broken_record(Demo& demo) {
-  return {QStringLiteral("broken-record"), [&demo](const Look_at& look_at) {
-            const QString path = q(demo.files().record) + ".broken";
-            QFile::remove(path);
-            QFile::copy(q(demo.files().record), path);
-            QFile file(path);
-            if (!file.open(QIODevice::ReadWrite)) return;
-            file.seek(file.size() / 2);
-            file.write("x");
-            file.close();
-            const record::SystemClock clock;
-            Window window;
-            window.start(clock);
-            window.open_later(path.toStdString(), std::nullopt);
-            window.show();
-            QTest::qWait(2'000);
-            look_at(window);
-          }};
+Stop broken_record(Window& shown, Demo& demo) {
+  return {
+      QStringLiteral("broken-record"), [&shown, &demo](const Look_at& look_at) {
+        const QString path = q(demo.files().record) + ".broken";
+        QFile::remove(path);
+        QFile::copy(q(demo.files().record), path);
+        QFile file(path);
+        if (!file.open(QIODevice::ReadWrite)) return;
+        file.seek(file.size() / 2);
+        file.write("x");
+        file.close();
+        const record::SystemClock clock;
+        Window window;
+        window.start(clock, demo.places());
+        window.dress(shown.look());
+        window.resize(shown.size());
+        window.open_later(path.toStdString(), std::nullopt);
+        window.show();
+        static_cast<void>(QTest::qWaitFor([&] { return window.refusal().contains(path); }, 20'000));
+        QTest::qWait(20);
+        look_at(window);
+      }};
 }
 
 }  // namespace
@@ -222,7 +228,7 @@ std::vector<Stop> made_up_states(Window& window, Demo& demo) {
   std::vector<Stop> out = day_states(window);
   for (auto& stop : dialog_states(window, demo)) out.push_back(std::move(stop));
   for (auto& stop : link_states(window)) out.push_back(std::move(stop));
-  out.push_back(broken_record(demo));
+  out.push_back(broken_record(window, demo));
   return out;
 }
 
