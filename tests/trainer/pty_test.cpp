@@ -56,6 +56,19 @@ std::vector<std::string> numbered(int n) {
   return lines;
 }
 
+// It makes up for what it overslept, and not for what it was not asked for.
+TEST(TesterPty, IsNoFasterThanItsRateAfterAPause) {
+  const auto pty = opened(500);
+  Listener listener(pty->path());
+  pty->send(numbered(1));
+  ASSERT_TRUE(listener.until(1));
+  std::this_thread::sleep_for(60ms);
+  const auto begin = std::chrono::steady_clock::now();
+  pty->send(numbered(101));
+  ASSERT_TRUE(listener.until(102));
+  EXPECT_GE(std::chrono::steady_clock::now() - begin, 195ms);
+}
+
 TEST(TesterPty, EveryLineArrivesInOrder) {
   const auto pty = opened();
   Listener listener(pty->path());
