@@ -10,6 +10,7 @@
 #include "reader/match/hypothesis.h"
 #include "reader/match/partners.h"
 #include "reader/match/rail_set.h"
+#include "reader/match/replacement.h"
 #include "reader/match/rivals.h"
 #include "reader/match/simplify.h"
 
@@ -30,7 +31,7 @@ constexpr double kRivalRoom = 7;  // nats below the best that a rival may lie: a
 constexpr std::size_t kMostRivals = 64;
 constexpr double kWorthwhile = 0.5;     // of what is saved now, that a restart must save by itself
 constexpr double kWorthwhileOne = 0.8;  // where one mistake saves it: refining has tried the rest
-constexpr int kMostStarts = 4;          // of one kind on the same rails
+constexpr int kMostStarts = 2;          // of one kind on the same rails
 constexpr std::size_t kMostRegrown = 48;  // rails of one restart
 
 class Explainer {
@@ -109,6 +110,7 @@ class Explainer {
                                               [&](const Event& e) { return !doubtful(e); });
     std::move(middle, candidates.end(), std::back_inserter(losers_));
     candidates.erase(middle, candidates.end());
+    std::sort(candidates.begin(), candidates.end(), better);
     accept(std::move(candidates), kLarge, true);
   }
 
@@ -131,8 +133,8 @@ class Explainer {
     }
   }
 
+  // Sorted by better(): the first of those that touch wins.
   bool accept(Events candidates, double least, bool remember) {
-    std::sort(candidates.begin(), candidates.end(), better);
     dirty_.clear();
     std::vector<std::uint32_t> taken_slots;
     bool any = false;
@@ -225,11 +227,11 @@ class Explainer {
   // may still be the better start: tried again from the plan.
   void restarts() {
     std::sort(losers_.begin(), losers_.end(), better);
-    std::map<std::array<std::uint32_t, 4>, int> tried;  // the best of each kind on the same rails
+    std::map<std::array<std::uint32_t, 3>, int> tried;  // the best of each kind on the same rails
     for (const Event& start : losers_) {
-      const std::array<std::uint32_t, 4> key = {
-          field_.rail_of[start.effects.front().slot], field_.rail_of[start.effects.back().slot],
-          static_cast<std::uint32_t>(start.kind), static_cast<std::uint32_t>(start.by)};
+      const std::array<std::uint32_t, 3> key = {field_.rail_of[start.effects.front().slot],
+                                                field_.rail_of[start.effects.back().slot],
+                                                static_cast<std::uint32_t>(start.kind)};
       if (++tried[key] <= kMostStarts) restart(start);
     }
   }
@@ -244,25 +246,12 @@ class Explainer {
     double saved = 0;
     for (const std::size_t i : old) saved += held_.event(i).net;
     if (start.net < saved * (old.size() == 1 ? kWorthwhileOne : kWorthwhile)) return;
-    const double before = held_.cost(rails) + prices_of(old);
-    held_.lift_all(old);
     Event event = start;
+    Replacement tried(held_, field_, old, rails);
     event.net = search_.net(event);
-    const std::size_t from = held_.size();
-    held_.take(std::move(event));
-    regrow(rails);
-    std::vector<std::size_t> fresh;
-    for (std::size_t i = from; i < held_.size(); ++i) fresh.push_back(i);
-    if (held_.cost(rails) + prices_of(fresh) < before - kTie) return;
-    std::reverse(fresh.begin(), fresh.end());
-    held_.lift_all(fresh);
-    held_.put_all_back(old);
-  }
-
-  [[nodiscard]] double prices_of(const std::vector<std::size_t>& events) const {
-    double sum = 0;
-    for (const std::size_t i : events) sum += held_.event(i).price;
-    return sum;
+    tried.put(std::move(event));
+    regrow(tried);
+    tried.settle();
   }
 
   // The same mistake over fewer pins than one that is held.
@@ -277,10 +266,11 @@ class Explainer {
     });
   }
 
-  void regrow(const std::vector<std::uint32_t>& rails) {
+  void regrow(const Replacement& tried) {
+    const std::vector<std::uint32_t>& rails = tried.rails();
     search_.keep(-kPooled);
     for (const std::uint32_t r : rails) dirty_.add(r);
-    for (int round = 0; round < kRounds; ++round) {
+    for (int round = 0; round < kRounds && !tried.hopeless(); ++round) {
       Events found;
       for (const std::uint32_t r : rails) {
         if (dirty_.has(r)) inside(r, found);

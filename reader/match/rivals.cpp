@@ -2,8 +2,9 @@
 #include "reader/match/rivals.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
-#include <unordered_map>
+#include <cstddef>
 
 namespace walkdown::match {
 namespace {
@@ -65,27 +66,55 @@ std::uint64_t seen_hash(const State& state, const Event& event) {
   return hash;
 }
 
+// Where the first event of each hash is; open addressing, for a field has hundreds of thousands.
+class FirstOf {
+ public:
+  explicit FirstOf(std::size_t most) : cells_(std::bit_ceil(2 * most + 2)) {}
+
+  // The index held for this hash; `index` itself where it is the first.
+  std::uint32_t at(std::uint64_t hash, std::uint32_t index) {
+    std::size_t i = hash & (cells_.size() - 1);
+    for (; cells_[i].used; i = (i + 1) & (cells_.size() - 1)) {
+      if (cells_[i].hash == hash) return cells_[i].index;
+    }
+    cells_[i] = {hash, index, true};
+    return index;
+  }
+
+ private:
+  struct Cell {
+    std::uint64_t hash = 0;
+    std::uint32_t index = 0;
+    bool used = false;
+  };
+  std::vector<Cell> cells_;
+};
+
 }  // namespace
 
 void pool(Events& events, const State& state) {
-  std::sort(events.begin(), events.end(), better);
-  std::unordered_map<std::uint64_t, std::size_t> first;
-  first.reserve(events.size());
-  std::vector<double> more(events.size(), 0.0);
-  std::size_t kept = 0;
-  for (std::size_t i = 0; i < events.size(); ++i) {
-    const auto [at, fresh] = first.try_emplace(seen_hash(state, events[i]), kept);
-    if (!fresh) {
-      more[at->second] += std::exp(events[i].net - events[at->second].net);
+  FirstOf first(events.size());
+  std::vector<double> sum;   // of the weights of all that are one, against `base`
+  std::vector<double> base;  // the largest net of them
+  std::uint32_t kept = 0;
+  for (Event& event : events) {
+    const std::uint32_t at = first.at(seen_hash(state, event), kept);
+    if (at < kept) {
+      const double above = event.net - base[at];
+      sum[at] = above > 0 ? sum[at] * std::exp(-above) + 1 : sum[at] + std::exp(above);
+      base[at] += std::max(0.0, above);
+      if (better(event, events[at])) std::swap(event, events[at]);
       continue;
     }
-    if (kept != i) events[kept] = std::move(events[i]);
+    sum.push_back(1);
+    base.push_back(event.net);
+    if (&events[kept] != &event) events[kept] = std::move(event);
     ++kept;
   }
   events.resize(kept);
-  for (std::size_t i = 0; i < kept; ++i) {
-    if (more[i] <= 0) continue;
-    const double nats = std::log1p(more[i]);
+  for (std::uint32_t i = 0; i < kept; ++i) {
+    if (sum[i] == 1) continue;
+    const double nats = std::log(sum[i]);
     events[i].net += nats;
     events[i].price -= nats;
     events[i].pooled += nats;

@@ -19,6 +19,7 @@ constexpr int kMostShift = 12;
 constexpr double kStrayToo =
     8;  // nats: a shift leaves its first pins bare; one stray may be on them
 constexpr double kUnknown = 1e300;
+constexpr double kOneOfThree = 1.0986122886681098;  // ln 3
 constexpr double kLeastBody = 0.5;  // nats that a ring saves beside its head: the longer part of it
                                     // lies there, or it is a shorter one the other way round
 constexpr double kMostMild = 1.5;   // nats
@@ -66,6 +67,10 @@ class RailSearch {
     }
     std::sort(heads_.begin(), heads_.end(), std::greater<>());
     std::sort(bares_.begin(), bares_.end(), std::greater<>());
+    wrong_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
+    for (std::size_t t = 0; t < wrong_.size() - 1; ++t) {
+      wrong_[t + 1] = wrong_[t] + state_.excess[slot(static_cast<int>(t))];
+    }
     // Middling readings that another load would suit by chance add up to little.
     excess_ += std::min(mild_, kMostMild) - mild_;
   }
@@ -201,6 +206,13 @@ class RailSearch {
     if (to <= from) return 0;
     return sum_[static_cast<std::size_t>(to)] - sum_[static_cast<std::size_t>(from)];
   }
+  // Excess of positions [from, to).
+  [[nodiscard]] double wrong(int from, int to) const {
+    const int first = dir_ > 0 ? from : n_ - to;
+    const int past = dir_ > 0 ? to : n_ - from;
+    return wrong_[static_cast<std::size_t>(past)] - wrong_[static_cast<std::size_t>(first)];
+  }
+
   // Positions [from, to) left bare; not worked out where it is beyond hope.
   [[nodiscard]] double bared(int from, int to) {
     double most = 0;
@@ -220,7 +232,8 @@ class RailSearch {
 
   void slides_from(int lo, double price) {
     if (!loaded(lo)) return;
-    const double shared = price + (size_ > 1 ? std::log(3.0) : 0);
+    const double shared = price + (size_ > 1 ? kOneOfThree : 0);
+    if (wrong(lo, n_) - shared < search_.keep_) return;
     const int after = std::min(n_, lo + size_);
     const double start = bared(lo, after);
     if (start < -kStrayToo || start + excess_ - shared < search_.keep_) return;
@@ -316,12 +329,11 @@ class RailSearch {
 
   void wraps(double price) {
     for (int lo = 0; lo + size_ + 1 < n_ && !(bounding_ && wrap_hope_); ++lo) {
-      double head = 0;
-      for (int u = lo; u < lo + size_; ++u) head += state_.excess[slot(flip(u))];
-      const double least = std::max(kLeastBody, search_.keep_ + price - head);
+      const double least = std::max(kLeastBody, search_.keep_ + price - wrong(lo, lo + size_));
       if (at_best(lo + size_, lo + size_ + 1) < least) continue;
       const int last = std::min(n_, lo + kMostBlock);
       for (int end = lo + size_ + 2; end <= last; ++end) {
+        if (at_best(lo + size_, end) < least) break;
         const double body = along(lo + size_, end);
         if (body >= least) wrap(lo, end, body - price, price);
       }
@@ -355,7 +367,8 @@ class RailSearch {
   int n_;
   Events& out_;
   double excess_ = 0;
-  double mild_ = 0;  // what the other slots could give back
+  std::vector<double> wrong_;  // sums of excess up to each slot
+  double mild_ = 0;            // what the other slots could give back
   std::vector<int> bad_;
   std::vector<double> bares_,
       heads_;              // excess of the bad slots, largest first; bare: the open ones
