@@ -17,6 +17,7 @@
 #include "gui/parts/ask_file.h"
 #include "gui/parts/background.h"
 #include "gui/parts/pieces.h"
+#include "gui/parts/reading_order.h"
 
 namespace walkdown::gui {
 namespace {
@@ -189,6 +190,8 @@ void Window::arrange() {
 }
 
 void Window::resizeEvent(QResizeEvent*) { arrange(); }
+
+bool Window::focusNextPrevChild(bool next) { return focus_next(*this, next); }
 
 void Window::choose_look() {
   auto* dialog = new LookDialog(look_, this);

@@ -8,6 +8,7 @@
 #include "gui/parts/ask_file.h"
 #include "gui/parts/background.h"
 #include "gui/parts/pieces.h"
+#include "gui/parts/reading_order.h"
 #include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
@@ -74,15 +75,15 @@ NewShowDialog::NewShowDialog(QWidget* parent)
   setWindowTitle(tr("New show"));
   auto* layout = new QVBoxLayout(this);
   layout->addWidget(where_);
-  layout->addWidget(pages_, 1);
-  layout->addWidget(scrolled(looked_), 1);
+  layout->addWidget(pages_, 3);
+  layout->addWidget(scrolled(looked_), 2);
   looked_->setAlignment(Qt::AlignTop);
   for (const Step& step : steps_of()) {
     files_.push_back(new FilePage(step));
-    pages_->addWidget(files_.back());
+    pages_->addWidget(scrolled(files_.back()));
     connect(files_.back(), &FilePage::changed, this, &NewShowDialog::look);
   }
-  pages_->addWidget(make_last());
+  pages_->addWidget(scrolled(make_last()));
   auto* row = new QHBoxLayout;
   row->addWidget(button(tr("Cancel"), [this] { reject(); }));
   row->addStretch();
@@ -110,6 +111,8 @@ QWidget* NewShowDialog::make_last() {
   }));
   return page;
 }
+
+bool NewShowDialog::focusNextPrevChild(bool next) { return focus_next(*this, next); }
 
 ShowDraft NewShowDialog::draft() const {
   ShowDraft draft;

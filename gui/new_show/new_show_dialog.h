@@ -31,6 +31,9 @@ class NewShowDialog : public QDialog {
   [[nodiscard]] QString told() const { return looked_->text(); }
   [[nodiscard]] bool ready() const { return make_->isVisible() && make_->isEnabled(); }
 
+ protected:
+  bool focusNextPrevChild(bool next) override;
+
  private:
   [[nodiscard]] QWidget* make_last();
   void look();

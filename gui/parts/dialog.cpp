@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "gui/parts/pieces.h"
+#include "gui/parts/reading_order.h"
 
 namespace walkdown::gui {
 
@@ -30,6 +31,8 @@ void Dialog::showEvent(QShowEvent* event) {
   fit();
   QDialog::showEvent(event);
 }
+
+bool Dialog::focusNextPrevChild(bool next) { return focus_next(*this, next); }
 
 // A sentence that was added may need another line.
 bool Dialog::eventFilter(QObject* watched, QEvent* event) {

@@ -21,6 +21,7 @@ class Dialog : public QDialog {
   [[nodiscard]] QVBoxLayout* body() const { return body_; }
   [[nodiscard]] QBoxLayout* foot() const { return foot_; }
   void showEvent(QShowEvent* event) override;
+  bool focusNextPrevChild(bool next) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:

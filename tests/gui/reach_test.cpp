@@ -6,8 +6,10 @@
 
 #include <QAbstractSpinBox>
 #include <QAccessible>
+#include <QButtonGroup>
 #include <QImage>
 #include <QTest>
+#include <algorithm>
 
 #include "gui/app/look_dialog.h"
 #include "gui/day/enrol_dialog.h"
@@ -60,6 +62,57 @@ void expect_seen_focus(QWidget* root, const std::string& where) {
   }
 }
 
+// Of those that exclude each other one is enough: the arrow keys go to the others.
+bool exclude_each_other(const QWidget* a, const QWidget* b) {
+  const auto* one = qobject_cast<const QAbstractButton*>(a);
+  const auto* other = qobject_cast<const QAbstractButton*>(b);
+  if (one == nullptr || other == nullptr) return false;
+  if (one->group() != nullptr) return one->group()->exclusive() && one->group() == other->group();
+  return one->autoExclusive() && other->autoExclusive() &&
+         one->parentWidget() == other->parentWidget();
+}
+
+bool is_reached(const QWidget* widget, const std::vector<QWidget*>& visited) {
+  return std::any_of(visited.begin(), visited.end(), [&](const QWidget* each) {
+    return each == widget || exclude_each_other(each, widget);
+  });
+}
+
+// Presses Tab until it comes round.
+std::vector<QWidget*> by_tab(QWidget* root) {
+  std::vector<QWidget*> visited;
+  if (QWidget* focused = QApplication::focusWidget()) focused->clearFocus();
+  const std::size_t most = 2 * controls(root).size() + 2;
+  for (std::size_t i = 0; i < most; ++i) {
+    QWidget* from = QApplication::focusWidget();
+    QTest::keyClick(from == nullptr ? root : from, Qt::Key_Tab);
+    QWidget* now = QApplication::focusWidget();
+    if (now == nullptr || (!visited.empty() && now == visited.front())) return visited;
+    visited.push_back(now);
+  }
+  return visited;
+}
+
+// A line further down is read later; in a line, what stands further right.
+void expect_read_in_order(const std::vector<QWidget*>& visited, const std::string& where) {
+  for (std::size_t i = 1; i < visited.size(); ++i) {
+    const QWidget* a = visited[i - 1];
+    const QWidget* b = visited[i];
+    if (a == b || a->parentWidget() != b->parentWidget()) continue;  // a date has parts
+    const bool below = b->geometry().top() >= a->geometry().bottom();
+    const bool right_of = b->geometry().left() >= a->geometry().right();
+    EXPECT_TRUE(below || right_of) << where << ": " << told(b) << " comes after " << told(a);
+  }
+}
+
+void expect_by_tab(QWidget* root, const std::string& where) {
+  const auto visited = by_tab(root);
+  for (const QWidget* each : controls(root)) {
+    EXPECT_TRUE(is_reached(each, visited)) << where << ": " << told(each);
+  }
+  expect_read_in_order(visited, where);
+}
+
 class Reach : public DemoWindow {
  protected:
   Reach() {
@@ -91,16 +144,18 @@ class Reach : public DemoWindow {
     const auto shown = [&](QDialog* dialog, const char* name) {
       dialog->setAttribute(Qt::WA_DeleteOnClose, false);
       dialog->show();
-      dialog->activateWindow();
-      EXPECT_TRUE(QTest::qWaitForWindowActive(dialog));
+      // Qt calls a dialog active while the window that it belongs to is.
+      QApplication::setActiveWindow(dialog);
+      EXPECT_TRUE(QTest::qWaitFor([&] { return QApplication::activeWindow() == dialog; })) << name;
+      QTest::qWait(30);
       look(dialog, name);
-      dialog->hide();
     };
     NewShowDialog pages(window_.get());
     for (int step = 0; step < pages.steps(); ++step) {
       pages.go(step);
       shown(&pages, "new show");
     }
+    pages.hide();
     SignDialog sign(session(), {"Sign", "A statement.", {}, {}, "Reason"}, {}, window_.get());
     shown(&sign, "sign");
     EnrolDialog enrol(session(), window_.get());
@@ -115,6 +170,42 @@ class Reach : public DemoWindow {
 TEST_F(Reach, EveryControlHasANameForAScreenReader) {
   each_view([&](const std::string& where) { expect_names(window_.get(), where); });
   each_dialog([](QWidget* dialog, const std::string& where) { expect_names(dialog, where); });
+}
+
+TEST_F(Reach, TabGoesToEveryControl) {
+  for (const int text_pct : {100, 200}) {
+    window_->dress({Light::day, text_pct});
+    each_view([&](const std::string& where) { expect_by_tab(window_.get(), where); });
+  }
+  each_dialog([](QWidget* dialog, const std::string& where) { expect_by_tab(dialog, where); });
+}
+
+// The names of the views exclude each other.
+TEST_F(Reach, ArrowsGoFromViewToView) {
+  window_->go(0);
+  const auto there = by_tab(window_.get());
+  const auto checked = std::find_if(there.begin(), there.end(), [](const QWidget* each) {
+    const auto* button = qobject_cast<const QAbstractButton*>(each);
+    return button != nullptr && button->group() != nullptr && button->isChecked();
+  });
+  ASSERT_NE(checked, there.end());
+  (*checked)->setFocus();
+  for (int view = 1; view < window_->views()->count(); ++view) {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down);
+    EXPECT_EQ(window_->views()->currentIndex(), view);
+  }
+}
+
+TEST_F(Reach, BacktabGoesTheSameWayBack) {
+  window_->go(4);
+  QTest::qWait(30);
+  const auto there = by_tab(window_.get());
+  ASSERT_GT(there.size(), 3U);
+  there.back()->setFocus();
+  for (auto it = there.rbegin() + 1; it != there.rend(); ++it) {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Backtab, Qt::ShiftModifier);
+    EXPECT_EQ(QApplication::focusWidget(), *it) << told(*it);
+  }
 }
 
 TEST_F(Reach, TheFocusIsSeenInEveryLight) {
