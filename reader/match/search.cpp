@@ -180,6 +180,17 @@ Search::Exchange Search::module_runs(const Module& a, const Module& b) const {
   return out;
 }
 
+namespace {
+
+bool left_loose(const Event& event) {
+  return std::any_of(event.effects.begin(), event.effects.end(),
+                     [](const Effect& e) { return e.source == kNowhere; });
+}
+
+constexpr double kSomeStayed = 3;  // nats
+
+}  // namespace
+
 void Search::module_pair(std::uint32_t a, std::uint32_t b, Events& out) const {
   const Module& ma = field_.modules[a];
   const Module& mb = field_.modules[b];
@@ -187,8 +198,18 @@ void Search::module_pair(std::uint32_t a, std::uint32_t b, Events& out) const {
   const double room = excess(ma.first_slot, ma.slots) + excess(mb.first_slot, mb.slots);
   if (room - prices_.modules() < keep_) return;
   const std::size_t before = out.size();
-  weigh(module_runs(ma, mb), out);
+  const Exchange exchange = module_runs(ma, mb);
+  weigh(exchange, out);
   if (out.size() == before) return;
+  const bool lonely = std::any_of(exchange.alone.begin(), exchange.alone.end(),
+                                  [&](std::uint32_t slot) { return state_.on[slot] != kNothing; });
+  if (lonely && !left_loose(out.back())) {
+    // What the other module has no pin for would hang loose; where it did not, one rail of each
+    // changed places, or some of them did.
+    out.back().price += kSomeStayed;
+    out.back().net -= kSomeStayed;
+    if (std::min(ma.rails, mb.rails) == 1 || out.back().net < keep_) return out.pop_back();
+  }
   const bool both = add_side(ma.first_slot, ma.slots, out.back()) &&
                     add_side(mb.first_slot, mb.slots, out.back());
   both ? std::sort(out.back().members.begin(), out.back().members.end()) : out.pop_back();

@@ -193,6 +193,13 @@ Events Bench::made() const {
   return out;
 }
 
+std::vector<match::PinVerdict> Bench::verdicts(const match::State& state) const {
+  const std::vector<bool> stale(field_.slots.size(), false);
+  return match::judge(simulated_.plan, simulated_.tester, field_, mixture_, state,
+                      simulated_.samples, stale, wide_.shift)
+      .pins;
+}
+
 double Bench::truth() const { return total(made()); }
 
 Events reference_search(const Bench& bench) { return Slow(bench).search(); }

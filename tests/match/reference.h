@@ -32,6 +32,9 @@ class Bench {
   // The mistakes that were made, as events with their prices; only those that moved a load.
   [[nodiscard]] std::vector<match::Event> made() const;
 
+  // What the diagnosis says of each pin when this hangs in the field.
+  [[nodiscard]] std::vector<match::PinVerdict> verdicts(const match::State& state) const;
+
   [[nodiscard]] const match::Field& field() const { return field_; }
   [[nodiscard]] const match::Mixture& mixture() const { return mixture_; }
   [[nodiscard]] const match::Prices& prices() const { return prices_; }

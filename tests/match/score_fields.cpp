@@ -155,7 +155,7 @@ int main(int argc, char** argv) {
     if (only != 0 && only != by) continue;
     for (const auto& [name, kind] : simulated::kStyles) {
       setting.style = kind;
-      style(name, setting, fields, by, only == 0);
+      style(name, setting, fields, by, true);
     }
   }
   return 0;

@@ -1,12 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 // score-reference: what the fast search loses against the slow one on the same fields, with the
-// same likelihoods, and how often even what really happened is the dearer explanation: the ceiling.
+// same likelihoods: the four rates of both, and their difference; and how often even what really
+// happened is the dearer explanation: the ceiling.
 // Usage: score-reference [fields of each style, 20] [first seed, 1] [pins, 240] [moves, 6]
+// [simulator: 1 or 2, both] [1: list the fields in which the fast search lost]
+#include <fmt/format.h>
+
+#include <array>
 #include <cstdio>
 #include <cstdlib>
 #include <numeric>
 #include <string>
 
+#include "reader/match/hypothesis.h"
 #include "reader/match/moves.h"
 #include "tests/match/many_fields.h"
 #include "tests/match/reference.h"
@@ -29,6 +35,20 @@ struct Tally {
   simulated::Score fast, slow;
 };
 
+match::State state_of(const simulated::Bench& bench, const Events& events) {
+  match::Hypothesis held(bench.field(), bench.mixture());
+  for (const match::Event& event : events) held.take(event);
+  return held.state();
+}
+
+void count(const simulated::Field& field, const simulated::Bench& bench, const Events& events,
+           const match::State& state, simulated::Score& score) {
+  match::Outcome outcome;
+  outcome.pins = bench.verdicts(state);
+  count_flags(field, simulated::flags(outcome), score);
+  count_findings(field, told(bench, events), score);
+}
+
 void list(const char* who, const match::Field& field, const Events& events) {
   for (const match::Event& event : events) {
     std::printf("    %s %s by %d net %.2f price %.2f:", who,
@@ -40,7 +60,7 @@ void list(const char* who, const match::Field& field, const Events& events) {
   }
 }
 
-void one(const simulated::Field& field, bool talk, Tally& tally) {
+void one(const simulated::Field& field, std::uint64_t seed, bool talk, Tally& tally) {
   simulated::Bench bench(field);
   match::Explanation explanation = match::explain(bench.field(), bench.mixture(), {});
   // By the state: the order in which mistakes lie on each other is in it.
@@ -61,18 +81,47 @@ void one(const simulated::Field& field, bool talk, Tally& tally) {
   tally.truth_dearer += t > b + 1e-6 ? 1 : 0;
   tally.lost += std::max(0.0, a - b);
   tally.worst = std::max(tally.worst, a - b);
-  count_findings(field, told(bench, fast), tally.fast);
-  count_findings(field, told(bench, slow), tally.slow);
+  count(field, bench, fast, explanation.state, tally.fast);
+  count(field, bench, slow, state_of(bench, slow), tally.slow);
   if (!talk || a <= b + 1e-6) return;
-  std::printf("   fast %.2f slow %.2f truth %.2f\n", a, b, t);
+  std::printf("   seed %llu fast %.2f slow %.2f truth %.2f\n",
+              static_cast<unsigned long long>(seed), a, b, t);
   list("fast", bench.field(), fast);
   list("slow", bench.field(), slow);
+  std::fflush(stdout);
 }
 
-void line(const char* name, const simulated::Score& s) {
-  std::printf("  %-10s found %.3f named %.3f of %.0f, right %.3f of %.0f\n", name,
-              s.moves_found.value(), s.moves_named.value(), s.moves_found.all,
-              s.moves_right.value(), s.moves_right.all);
+using Rates = std::array<double, 4>;
+
+Rates rates(const simulated::Score& s) {
+  return {s.wrong_flagged.value(), 1000 * s.sound_flagged.value(), s.moves_found.value(),
+          s.moves_right.value()};
+}
+
+void line(const char* name, const Rates& rates, const std::string& more) {
+  std::printf("  %-12s %8.3f %10.2f %8.3f %8.3f  %s\n", name, rates[0], rates[1], rates[2],
+              rates[3], more.c_str());
+}
+
+std::string counts(const simulated::Score& s) {
+  return fmt::format("({:.0f} made, {:.0f} told)", s.moves_found.all, s.moves_right.all);
+}
+
+void print(const char* name, int simulator, const Tally& tally) {
+  std::printf(
+      "%s, simulator %d: %d fields; fast search dearer than slow in %d (sum %.1f, worst %.1f "
+      "nats), cheaper in %d; truth cheaper than slow in %d, dearer in %d\n",
+      name, simulator, tally.fields, tally.fast_dearer, tally.lost, tally.worst,
+      tally.reference_dearer, tally.truth_cheaper, tally.truth_dearer);
+  std::printf("  %-12s %8s %10s %8s %8s\n", "", "flagged", "alarms/1k", "recall", "precise");
+  const Rates fast = rates(tally.fast);
+  const Rates slow = rates(tally.slow);
+  Rates difference{};
+  for (std::size_t i = 0; i < fast.size(); ++i) difference[i] = fast[i] - slow[i];
+  line("fast", fast, counts(tally.fast));
+  line("slow", slow, counts(tally.slow));
+  line("difference", difference, "");
+  std::fflush(stdout);
 }
 
 }  // namespace
@@ -83,19 +132,19 @@ int main(int argc, char** argv) {
   setting.seed = argc > 2 ? std::strtoull(argv[2], nullptr, 10) : 1;
   setting.pins = argc > 3 ? std::strtoull(argv[3], nullptr, 10) : 240;
   setting.move_scale = argc > 4 ? std::atof(argv[4]) : 6;
-  for (const auto& [name, style] : simulated::kStyles) {
-    setting.style = style;
-    Tally tally;
-    simulated::many_fields(setting, fields, 1, [&](const simulated::Field& field, std::uint64_t) {
-      one(field, argc > 5, tally);
-    });
-    std::printf(
-        "%s: %d fields; fast search dearer than slow in %d (sum %.1f, worst %.1f nats), "
-        "cheaper in %d; truth cheaper than slow in %d, dearer in %d\n",
-        name, tally.fields, tally.fast_dearer, tally.lost, tally.worst, tally.reference_dearer,
-        tally.truth_cheaper, tally.truth_dearer);
-    line("fast", tally.fast);
-    line("slow", tally.slow);
+  const int only = argc > 5 ? std::atoi(argv[5]) : 0;
+  const bool talk = argc > 6 && std::atoi(argv[6]) == 1;
+  for (const int by : {1, 2}) {
+    if (only != 0 && only != by) continue;
+    for (const auto& [name, style] : simulated::kStyles) {
+      setting.style = style;
+      Tally tally;
+      simulated::many_fields(setting, fields, by,
+                             [&](const simulated::Field& field, std::uint64_t seed) {
+                               one(field, seed, talk, tally);
+                             });
+      print(name, by, tally);
+    }
   }
   return 0;
 }
