@@ -185,7 +185,9 @@ class Maker {
   }
 
   void shift(const Row& row) {
-    const int by = (draw_.yes(0.8) ? 1 : 2) * (draw_.yes(0.5) ? 1 : -1);
+    int by = draw_.yes(0.8) ? 1 : 2;
+    while (by > 1 && by < set_.most_by && draw_.yes(0.5)) ++by;
+    if (!draw_.yes(0.5)) by = -by;
     draw_.yes(0.7) ? slide(row, by) : ring(row, by);
   }
 

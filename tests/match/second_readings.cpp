@@ -37,10 +37,11 @@ class Loops {
   Loops(const Setting& setting, Draw& draw, Field& field)
       : set_(setting), draw_(draw), field_(field) {
     gain_ = 1 + draw_.from(-1, 1) * field_.tester.accuracy_pct / 100;
-    zero_ = draw_.from(-1, 1) * field_.tester.accuracy_ohm;
+    zero_ = draw_.from(-1, 1) * field_.tester.accuracy_ohm + set_.offset_ohm;
     const double warm = 1 + 0.00393 * draw_.from(-10, 10);
     for (const plan::Wire& wire : field_.plan.catalogue.wires) {
-      per_m_.push_back(draw_.from(wire.ohm_per_km.lo, wire.ohm_per_km.hi) / 1000 * warm);
+      per_m_.push_back(draw_.from(wire.ohm_per_km.lo, wire.ohm_per_km.hi) / 1000 * warm *
+                       set_.wire_factor);
     }
   }
 
@@ -76,7 +77,8 @@ class Loops {
   }
 
   double wire(const plan::Load& load) {
-    return load.lead_m * 2 * per_m_[load.wire] * draw_.from(0.95, 1.05);
+    return load.lead_m * 2 * per_m_[load.wire] *
+           draw_.from(1 - set_.lead_spread, 1 + set_.lead_spread);
   }
 
   Loop bare(PinId pin) {
@@ -155,7 +157,7 @@ class Loops {
   match::Sample show(PinId pin, const Loop& loop) {
     if (!loop.ohm || (loop.loose && draw_.yes(0.4))) return {pin, 0, true};
     double ohm = *loop.ohm + (loop.loose ? draw_.log_from(0.1, 5) : 0);
-    ohm = ohm * gain_ + zero_ + draw_.gauss(field_.tester.noise());
+    ohm = ohm * gain_ + zero_ + draw_.gauss(field_.tester.noise() * set_.noise_factor);
     if (ohm > field_.tester.range_ohm) return {pin, 0, true};
     return {pin, std::round(ohm * 100) / 100, false};
   }

@@ -14,7 +14,7 @@ using plan::PinId;
 class Mover {
  public:
   Mover(const Setting& setting, Dice& dice, Field& field)
-      : scale_(setting.move_scale), dice_(dice), field_(field) {
+      : setting_(setting), scale_(setting.move_scale), dice_(dice), field_(field) {
     for (const plan::PlannedPin& pin : field.plan.pins) planned_.insert(pin.id);
   }
 
@@ -127,7 +127,9 @@ class Mover {
   }
 
   void shift(PinId rail, std::uint16_t size) {
-    const int by = (dice_.chance(0.8) ? 1 : 2) * (dice_.chance(0.5) ? 1 : -1);
+    int by = dice_.chance(0.8) ? 1 : 2;
+    while (by > 1 && by < setting_.most_by && dice_.chance(0.5)) ++by;
+    if (!dice_.chance(0.5)) by = -by;
     const int from = 1 + static_cast<int>(dice_.below(size));
     dice_.chance(0.7) ? slide(rail, size, by, from) : wrap(rail, size, by, from);
   }
@@ -202,6 +204,7 @@ class Mover {
     add(Kind::swapped, 0, {{pin, load_of(to)}, {to, load_of(pin)}}, {pin, to});
   }
 
+  const Setting& setting_;
   double scale_;
   Dice& dice_;
   Field& field_;

@@ -66,7 +66,8 @@ class Bench {
   }
 
   double lead(const plan::Load& load) {
-    return 2 * load.lead_m * ohm_per_km_[load.wire] / 1000 * warm_ * dice_.uniform(0.95, 1.05);
+    return 2 * load.lead_m * ohm_per_km_[load.wire] / 1000 * warm_ *
+           dice_.uniform(1 - setting_.lead_spread, 1 + setting_.lead_spread);
   }
 
   Circuit bare(PinId id) {
@@ -165,7 +166,8 @@ class Bench {
 
   match::Sample shown(PinId id, std::optional<double> ohm) {
     if (!ohm) return {id, 0, true};
-    const double raw = *ohm * gain_ + offset_ + dice_.normal(tester().noise());
+    const double raw =
+        *ohm * gain_ + offset_ + dice_.normal(tester().noise() * setting_.noise_factor);
     if (raw > tester().range_ohm) return {id, 0, true};
     return {id, std::round(raw / 0.01) * 0.01, false};
   }

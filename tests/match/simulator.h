@@ -27,6 +27,9 @@ struct Setting {
   bool back_to_back = false;  // repeats of one pin follow each other; else the scan is repeated
   double offset_ohm = 0;      // leads not zeroed, on top of the tester's own error
   double wire_factor = 1;     // all wire of another gauge
+  double noise_factor = 1;    // of a reading, against what the tester's profile says
+  double lead_spread = 0.05;  // of a lead against the plan, either way; the plan says 5 %
+  int most_by = 2;            // pins of a shift: half of those beyond one are two, and so on
   std::uint64_t seed = 1;
 };
 
