@@ -5,6 +5,9 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <cstdint>
+#include <utility>
+#include <vector>
 
 namespace walkdown::match {
 namespace {
@@ -13,6 +16,9 @@ constexpr std::size_t kMost = 16;   // unknowns at most: offset, gain, temperatu
 constexpr std::size_t kErrors = 3;  // of them, those that are not a wire's
 constexpr double kCut = 4;          // standard deviations; Tukey's biweight is 0 beyond
 constexpr int kPasses = 6;
+constexpr std::size_t kLeastSpreads = 40;  // pins read more than once
+constexpr double kClearlyMore = 1.7;       // of the variance that the tester's profile gives
+constexpr double kMostMore = 25;  // beyond five times its deviation the tester itself is at fault
 constexpr std::size_t kMostRows = 8192;  // beyond, an even sample: the errors are then known to
                                          // a hundredth of what one pin differs by
 
@@ -57,6 +63,7 @@ class Fit {
 
   Shared make() {
     collect();
+    shared_.noise = std::max(shared_.noise, shown_noise());
     for (int pass = 0; pass < kPasses && !rows_.empty(); ++pass) solve();
     // Wire of exactly its nominal area lies on the edge of its class: that is no sign of anything.
     for (std::size_t i = 0; i < kErrors; ++i) {
@@ -109,6 +116,7 @@ class Fit {
 
   void collect(const Slot& slot) {
     if (slot.spec == kNothing || slot.seen.numbers == 0 || slot.seen.overs > 0) return;
+    if (slot.seen.numbers > 1) spreads_.emplace_back(slot.seen.numbers, slot.seen.squares);
     const Spec& spec = table_.specs[slot.spec];
     const Shape& load = table_.kinds[spec.kind].sound;
     const double lead = spec.lead_ohm * allowance_.lead_factor;
@@ -117,6 +125,34 @@ class Fit {
     const double rest = load.mean + lead + table_.contact_ohm.mid();
     rows_.push_back({slot.seen.mean, rest, lead, own + shared_.noise / slot.seen.numbers,
                      spec.wire == plan::kNoWire ? 0 : unknown_of_[spec.wire]});
+  }
+
+  // A tester that jumps more than its profile says would make every pin unsteady: what its repeats
+  // show, pin by pin, is its own to all of them. By the calmer three quarters, so that loose
+  // contacts do not count; 0 where it is not clearly more than the profile's.
+  [[nodiscard]] double shown_noise() {
+    constexpr std::size_t kMostCounted = 16;
+    std::array<std::vector<double>, kMostCounted + 1> spread;  // by readings a pin
+    for (const auto& [numbers, squares] : spreads_) {
+      if (numbers <= kMostCounted) spread[numbers].push_back(squares / (numbers - 1.0));
+    }
+    auto& most = *std::max_element(spread.begin(), spread.end(), [](const auto& a, const auto& b) {
+      return a.size() < b.size();
+    });
+    if (most.size() < kLeastSpreads) return 0;
+    const std::size_t calm = most.size() * 3 / 4;
+    std::nth_element(most.begin(), most.begin() + static_cast<std::ptrdiff_t>(calm), most.end());
+    double sum = 0;
+    for (std::size_t i = 0; i < calm; ++i) sum += most[i];
+    const auto freedoms = static_cast<double>(&most - spread.data()) - 1;
+    const double shown = sum / static_cast<double>(calm) / calm_share(freedoms);
+    return shown > kClearlyMore * shared_.noise ? std::min(shown, kMostMore * shared_.noise) : 0;
+  }
+
+  // Mean of the lower three quarters of a chi-square over its degrees of freedom: exact for one,
+  // within 2 % beyond.
+  static double calm_share(double freedoms) {
+    return freedoms < 2 ? 0.3685 : 1 - 0.65 / std::sqrt(freedoms);
   }
 
   double left(const Row& row) const {
@@ -267,6 +303,7 @@ class Fit {
   Matrix cover_{};
   std::vector<std::size_t> unknown_of_;
   std::vector<Row> rows_;
+  std::vector<std::pair<std::uint32_t, double>> spreads_;  // readings of a pin, Seen::squares
 };
 
 }  // namespace

@@ -18,7 +18,8 @@ namespace walkdown::match {
 struct Shared {
   double offset = 0;
   double gain = 0;
-  double noise = 0;                 // variance of one reading, rounding included
+  double noise = 0;                 // variance of one reading, rounding included: the profile's, or
+                                    // what repeats show where that is clearly more
   double rounding = 0;              // the part of it that repeats do not average out
   double range = 0;                 // above it the tester says over
   double digit = 0.01;              // last digit shown

@@ -157,6 +157,36 @@ TEST(Diagnose, ValuesThatAreNoneAreLeftOut) {
   EXPECT_EQ(match::diagnose(field.plan, field.tester, samples).left_out, 2U);
 }
 
+// Repeats that differ by three times what the profile says make no pin unsteady when all of them
+// do; one pin that jumps among calm ones is. Beyond any tester, all are.
+TEST(Diagnose, NoiseThatAllPinsShareIsTheTesters) {
+  for (const Style style : {Style::mixed, Style::alike, Style::blocks}) {
+    const auto unsteady = [&](double factor) {
+      simulated::Setting setting;
+      setting.style = style;
+      setting.fault_scale = setting.move_scale = 0;
+      setting.noise_factor = factor;
+      const auto field = simulated::simulate(setting);
+      const auto pins = match::diagnose(field.plan, field.tester, field.samples).pins;
+      return static_cast<double>(std::count_if(pins.begin(), pins.end(),
+                                               [](const match::PinVerdict& pin) {
+                                                 return pin.verdict == match::Verdict::unsteady;
+                                               })) /
+             static_cast<double>(pins.size());
+    };
+    EXPECT_EQ(unsteady(1), 0);
+    EXPECT_LT(unsteady(3), 0.005);
+    EXPECT_GT(unsteady(40), 0.3);
+  }
+  simulated::Setting setting;
+  setting.fault_scale = setting.move_scale = 0;
+  setting.noise_factor = 3;
+  auto field = simulated::simulate(setting);
+  field.samples.front().ohm += 0.4;
+  const auto pins = match::diagnose(field.plan, field.tester, field.samples).pins;
+  EXPECT_EQ(pins.front().verdict, match::Verdict::unsteady);
+}
+
 // Found by running the program: in four pins a rail turned round looked like another wire, a swap
 // and two faults, because the wire was weighed before anything was moved.
 TEST(Diagnose, ARailTurnedRoundInASmallFieldIsNotAnotherWire) {
