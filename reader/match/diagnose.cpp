@@ -23,6 +23,9 @@
 namespace walkdown::match {
 namespace {
 
+constexpr double kMany = 2.5;     // faults against their rates, from which on these are raised
+constexpr double kMostOften = 6;  // and by no more than this: all rates together stay below a third
+
 std::vector<bool> stale_slots(const Field& field, const std::vector<plan::PinId>& stale) {
   std::vector<bool> out(field.slots.size(), false);
   for (const plan::PinId pin : stale) {
@@ -63,6 +66,16 @@ double total(const Explanation& explanation) {
   return sum;
 }
 
+LoadRates times(const LoadRates& rates, double factor) {
+  LoadRates out = rates;
+  for (double* rate :
+       {&out.open, &out.poor_joint, &out.missing, &out.wrong_lead, &out.shorted, &out.leak,
+        &out.intermittent, &out.wrong_igniter, &out.extra, &out.repeated, &out.unplanned}) {
+    *rate *= factor;
+  }
+  return out;
+}
+
 // What is wrong as a whole, and the explanation of the rest under it. The mixture refers to the
 // other two: it is made where they have come to rest.
 struct Reading {
@@ -76,7 +89,40 @@ struct Reading {
     explanation =
         explained(field, *mixture, options.structure && !wide.silent, options.priors.move);
   }
+
+  // What was moved once more, with faults so many times as frequent; the pins are judged at the
+  // rates as they are, so that a field of many faults gives no more false alarms.
+  void explain_moves(const Field& field, const tester::Model& tester,
+                     std::span<const Sample> samples, const Options& options, double factor) {
+    Priors priors = options.priors;
+    priors.load = times(priors.load, factor);
+    SpecTable table = wide.table;  // a mixture leaves its levels in its table
+    const Mixture often(field, table, wide.shared, priors, samples, tester);
+    Explanation anew = explained(field, often, options.structure, priors.move);
+    State state(field, *mixture);
+    for (std::uint32_t i = 0; i < field.slots.size(); ++i) {
+      if (anew.state.from[i] == state.from[i]) continue;
+      state.set(field, *mixture, i, anew.state.on[i], anew.state.from[i]);
+    }
+    anew.state = std::move(state);
+    explanation = std::move(anew);
+  }
 };
+
+// Loads that are faulty where they are, against what the rates say: a crew with many faults has
+// made more of the doubtful ones too, and two faults explain what one moved load would. Below kMany
+// the rates stay.
+double faults_against_rates(const Field& field, const Mixture& mixture, const State& state) {
+  constexpr double kShape = 2;  // of the gamma prior: as sure of the rates as of two faults
+  double faulty = kShape;
+  double expected = kShape;
+  for (std::uint32_t i = 0; i < field.slots.size(); ++i) {
+    if (state.on[i] == kNothing || field.slots[i].seen.unread()) continue;
+    faulty += state.excess[i] > kBad ? 1 : 0;
+    expected += mixture.table().specs[state.on[i]].faults;
+  }
+  return faulty / expected;
+}
 
 // A cause in the whole field, against a field with nothing of the kind in which loads were moved.
 void weigh_against_moves(Reading& best, const Reading& plain) {
@@ -102,6 +148,10 @@ Outcome diagnose(const plan::Plan& plan, const tester::Model& tester,
   }
   const bool moved_instead = plain.explanation && with.wide.finding->confidence < 0.5;
   Reading& best = moved_instead ? plain : with;
+  const double factor = faults_against_rates(field, *best.mixture, best.explanation->state);
+  if (factor > kMany && !best.wide.silent) {
+    best.explain_moves(field, tester, samples, options, std::min(factor, kMostOften));
+  }
   FieldWide& wide = best.wide;
   const Mixture& mixture = *best.mixture;
   const Explanation& explanation = *best.explanation;
