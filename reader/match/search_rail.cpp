@@ -103,8 +103,8 @@ class RailSearch {
 
   void reversal() {
     const double price = search_.prices_.reversal();
-    double room = excess_ - price;
-    if (room < search_.keep_ || n_ < 3) return;
+    if (excess_ - price < search_.keep_ || n_ < 3) return;
+    double room = wrong_.back() - price;
     double bound = room;
     for (int t = 0; t < n_; ++t) {
       bound -= state_.excess[slot(t)] - search_.most(slot(t), spec(n_ - 1 - t));

@@ -10,6 +10,7 @@
 #include "reader/match/coverage.h"
 #include "reader/plan/import.h"
 #include "tests/match/score.h"
+#include "tests/match/second_field.h"
 
 namespace walkdown {
 namespace {
@@ -185,6 +186,25 @@ TEST(Diagnose, NoiseThatAllPinsShareIsTheTesters) {
   field.samples.front().ohm += 0.4;
   const auto pins = match::diagnose(field.plan, field.tester, field.samples).pins;
   EXPECT_EQ(pins.front().verdict, match::Verdict::unsteady);
+}
+
+// Found beside the slow search: where many readings lay a little off, the evidence for a rail
+// turned round came out too small by what these would have saved, and its two middle pins were told
+// as swapped.
+TEST(Diagnose, ARailTurnedRoundIsToldAmongReadingsALittleOff) {
+  simulated::Setting setting;
+  setting.style = Style::alike;
+  setting.seed = 95057;
+  setting.pins = 240;
+  const auto field = simulated::simulate_second(setting);
+  const auto made = std::find_if(field.moves.begin(), field.moves.end(),
+                                 [](const auto& moved) { return moved.visible; });
+  ASSERT_NE(made, field.moves.end());
+  ASSERT_EQ(made->kind, match::Kind::reversed);
+  const auto findings = match::diagnose(field.plan, field.tester, field.samples).findings;
+  EXPECT_TRUE(std::any_of(findings.begin(), findings.end(), [&](const match::Finding& finding) {
+    return finding.kind == match::Kind::reversed && finding.pins == made->pins;
+  }));
 }
 
 // Found by running the program: in four pins a rail turned round looked like another wire, a swap
