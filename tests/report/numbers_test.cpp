@@ -199,8 +199,8 @@ TEST(Numbers, OfPlanTesterAndStepsAreWorkedOutAgain) {
   record::test::write_file(path, check::test::the_day());
   const auto model = build(path);
   ASSERT_TRUE(model.ok());
-  const std::string line = record::test::lines_of(check::test::the_day()).front();
-  const auto first = record::parse_line(line);  // a view of it
+  const std::string opened = record::test::lines_of(check::test::the_day()).front();
+  const auto first = record::parse_line(opened);  // a view of it
   const auto opening = record::entry_of(std::get<record::EntryView>(*first));
   const auto show = show::from_json(opening.body["show"]);
   ASSERT_TRUE(show.ok());
