@@ -3,11 +3,12 @@
 // day` and the demo are users of this and hold no state of the day of their own.
 //
 //   auto desk = Desk::open("today.record", show, station, clock);     // made, or gone on with
-//   desk->listen([&](Written written) { refresh(); });                // from a thread of the
-//   desk's day::State now = desk->state(); auto n = desk->act("hold", {{"by", "Jon Weir"}}); //
-//   unsigned auto m = desk->sign(mara, "lift", [&](const day::Fold& fold, day::Now at) {
+//   desk->listen([&](Written written) { refresh(); });                // from a thread of the desk
+//   const day::State now = desk->state();
+//   auto n = desk->act("hold", {{"by", "Jon Weir"}});                 // unsigned
+//   auto m = desk->sign(mara, "lift", [&](const day::Fold& fold, day::Now at) {
 //     return day::propose_lift(fold, at, mara.who(), "smoke has gone");
-//   });                                                                // acts.h has them by name
+//   });                                                               // acts.h has them by name
 //
 // What is seen here is on the medium: an entry is folded once it is acknowledged, and before the
 // call that wrote it returns. A hold that another program asks for (hold_box.h) is taken up at
