@@ -39,6 +39,7 @@ void print_text(const Inputs& inputs, const Sweep& sweep, const match::Outcome& 
   fmt::print("{}: {} pins planned, {} readings taken, {} lines rejected\n{}\n",
              inputs.show.find(show::Role::plan)->name, inputs.planned.plan.pins.size(),
              sweep.samples.size(), sweep.rejected.size(), verdict_counts(outcome));
+  fmt::print("{}", tester_text(outcome.field));
   if (!outcome.findings.empty()) {
     fmt::print("\nWhat most likely happened\n{}", findings_text(outcome));
   }

@@ -54,6 +54,14 @@ std::string verdict_counts(const match::Outcome& outcome) {
   return out;
 }
 
+std::string tester_text(const match::FieldFit& field) {
+  if (field.jumps <= 1) return {};
+  return fmt::format(
+      "The tester jumps {:.1f} times as far as its profile says, which has been allowed for: small "
+      "faults\nmay hide in it. Check its battery, leads and probes, and read the field again.\n",
+      field.jumps);
+}
+
 std::string findings_text(const match::Outcome& outcome) {
   std::string out;
   std::size_t number = 0;

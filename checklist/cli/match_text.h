@@ -13,6 +13,8 @@ namespace walkdown::cli {
 [[nodiscard]] bool to_act_on(const match::Outcome& outcome);
 
 [[nodiscard]] std::string verdict_counts(const match::Outcome& outcome);
+// A line about the tester itself, empty where its repeats are as calm as its profile says.
+[[nodiscard]] std::string tester_text(const match::FieldFit& field);
 [[nodiscard]] std::string findings_text(const match::Outcome& outcome);
 [[nodiscard]] std::string wrong_pins_text(const match::Outcome& outcome, std::size_t most = 40);
 [[nodiscard]] std::string rejected_text(std::span<const RejectedLine> rejected,

@@ -139,7 +139,8 @@ Status finish(FieldRecord& record, const plan::Plan& plan, const ReadArguments& 
               const zone::Site* site) {
   const auto outcome = record.claim();
   if (!outcome) return not_done(outcome.error());
-  fmt::print("\n{}\n{}", verdict_counts(*outcome), findings_text(*outcome));
+  fmt::print("\n{}\n{}{}", verdict_counts(*outcome), tester_text(outcome->field),
+             findings_text(*outcome));
   fmt::print("{}", visits_text(visits_of(plan, *outcome, site, arguments.from)));
   const Currents currents = currents_of(plan, &*outcome);
   fmt::print("{}", currents_text(currents));

@@ -111,17 +111,19 @@ struct Reading {
 
 // Loads that are faulty where they are, against what the rates say: a crew with many faults has
 // made more of the doubtful ones too, and two faults explain what one moved load would. Below kMany
-// the rates stay.
+// the rates stay; also where most of the field does not fit, which is another plan and no crew.
 double faults_against_rates(const Field& field, const Mixture& mixture, const State& state) {
   constexpr double kShape = 2;  // of the gamma prior: as sure of the rates as of two faults
   double faulty = kShape;
   double expected = kShape;
+  std::size_t read = 0;
   for (std::uint32_t i = 0; i < field.slots.size(); ++i) {
     if (state.on[i] == kNothing || field.slots[i].seen.unread()) continue;
+    ++read;
     faulty += state.excess[i] > kBad ? 1 : 0;
     expected += mixture.table().specs[state.on[i]].faults;
   }
-  return faulty / expected;
+  return 2 * (faulty - kShape) > static_cast<double>(read) ? 1 : faulty / expected;
 }
 
 // A cause in the whole field, against a field with nothing of the kind in which loads were moved.
@@ -170,7 +172,7 @@ Outcome diagnose(const plan::Plan& plan, const tester::Model& tester,
   }
   out.pins = std::move(judged.pins);
   out.field = {wide.shared.offset, wide.shared.gain, mean(wide.shared.lead_factor),
-               wide.shared.residual};
+               wide.shared.residual, wide.shared.jumps};
   out.left_out = field.left_out;
   return out;
 }

@@ -66,6 +66,8 @@ struct FieldFit {
   double gain = 0;          // and this share too high
   double wire_factor = 1;   // leads against the plan, over all wire
   double residual_ohm = 0;  // median of what is left; large is a warning in itself
+  double jumps = 1;         // repeats of one pin differ so many times as far as the profile says;
+                            // above 1 only where that is clear over the field
 };
 
 struct Outcome {

@@ -63,7 +63,10 @@ class Fit {
 
   Shared make() {
     collect();
-    shared_.noise = std::max(shared_.noise, shown_noise());
+    if (const double shown = shown_noise(); shown > shared_.noise) {
+      shared_.jumps = std::sqrt(shown / shared_.noise);
+      shared_.noise = shown;
+    }
     for (int pass = 0; pass < kPasses && !rows_.empty(); ++pass) solve();
     // Wire of exactly its nominal area lies on the edge of its class: that is no sign of anything.
     for (std::size_t i = 0; i < kErrors; ++i) {

@@ -25,6 +25,7 @@ struct Shared {
   double digit = 0.01;              // last digit shown
   std::vector<double> lead_factor;  // per wire of the catalogue; 1 = as planned
   double residual = 0;              // median of what is left over the field
+  double jumps = 1;                 // deviation of that noise against the profile's
   bool at_edge = false;             // an estimate lies on the box
 
   // What is shown of a load of so many ohms, a lead and contacts.

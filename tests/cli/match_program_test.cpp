@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -13,6 +14,7 @@ using nlohmann::json;
 using testing::ElementsAre;
 using testing::HasSubstr;
 using testing::IsEmpty;
+using testing::Not;
 
 // Pins far apart in resistance, so that nothing hides: 1, 2, 3 and 5 igniters in series.
 constexpr const char* kPlan =
@@ -189,6 +191,25 @@ TEST(MatchProgram, PutsTheFindingsInWalkingOrder) {
   EXPECT_EQ(walk["order"][1]["place"], "far");
   // 0.003 degrees of longitude at 45 degrees north, on a sphere of 6,371,008.8 m: 235.9 m.
   EXPECT_NEAR(walk["metres"], 235.9, 0.5);
+}
+
+TEST(MatchProgram, SaysThatTheTesterJumps) {
+  const Folder folder;
+  const auto said = [&](int hundredths) {
+    std::string plan = "cue,position,module,rail,pin,igniter,count,wire,lead_m\n";
+    std::string lines;
+    for (int pin = 1; pin <= 60; ++pin) {
+      plan += fmt::format("{0},A,1,1,{0},standard,1,AWG24,5\n", pin);
+      for (int reading = 0; reading < 3; ++reading) {
+        const int off = (pin + reading) % 3 - 1;
+        lines += fmt::format("M01,R1,P{:02},2.{},ohm\n", pin, 55 + off * hundredths);
+      }
+    }
+    return run_walkdown({"match", folder.put("plan.csv", plan), folder.put("sweep.txt", lines)})
+        .out;
+  };
+  EXPECT_THAT(said(8), HasSubstr("The tester jumps"));
+  EXPECT_THAT(said(1), Not(HasSubstr("The tester jumps")));
 }
 
 TEST(MatchProgram, WithoutASiteTheWalkHasNoLength) {

@@ -12,8 +12,11 @@ import subprocess
 import sys
 import time
 
-import numpy
-from scipy.optimize import linear_sum_assignment
+try:
+    import numpy
+    from scipy.optimize import linear_sum_assignment
+except ImportError:
+    sys.exit("The reference needs scipy, which is not here: apt-get install python3-scipy")
 
 PINS = 72
 ROUNDS = 50

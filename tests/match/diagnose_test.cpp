@@ -184,8 +184,12 @@ TEST(Diagnose, NoiseThatAllPinsShareIsTheTesters) {
   setting.noise_factor = 3;
   auto field = simulated::simulate(setting);
   field.samples.front().ohm += 0.4;
-  const auto pins = match::diagnose(field.plan, field.tester, field.samples).pins;
-  EXPECT_EQ(pins.front().verdict, match::Verdict::unsteady);
+  const auto noisy = match::diagnose(field.plan, field.tester, field.samples);
+  EXPECT_EQ(noisy.pins.front().verdict, match::Verdict::unsteady);
+  EXPECT_NEAR(noisy.field.jumps, 3, 0.5);
+  setting.noise_factor = 1;
+  const auto calm = simulated::simulate(setting);
+  EXPECT_EQ(match::diagnose(calm.plan, calm.tester, calm.samples).field.jumps, 1);
 }
 
 // Found beside the slow search: where many readings lay a little off, the evidence for a rail
