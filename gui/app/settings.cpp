@@ -30,4 +30,14 @@ void keep_geometry(const QByteArray& geometry) {
   QSettings().setValue(QStringLiteral("window/geometry"), geometry);
 }
 
+int kept_view() { return QSettings().value(QStringLiteral("window/view"), 0).toInt(); }
+
+void keep_view(int view) { QSettings().setValue(QStringLiteral("window/view"), view); }
+
+QString kept_record() { return QSettings().value(QStringLiteral("window/record")).toString(); }
+
+void keep_record(const QString& path) {
+  QSettings().setValue(QStringLiteral("window/record"), path);
+}
+
 }  // namespace walkdown::gui

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// What the window keeps of itself between two starts: how it looks and where it stands. Nothing of
-// a show.
+// What the window keeps of itself between two starts: how it looks, where it stands, and which
+// record it had open. Nothing that is in a record.
 #pragma once
 
 #include <QByteArray>
@@ -14,5 +14,12 @@ namespace walkdown::gui {
 void keep_look(const Look& look);
 [[nodiscard]] QByteArray kept_geometry();
 void keep_geometry(const QByteArray& geometry);
+// Which view was looked at last, by its place in the navigation.
+[[nodiscard]] int kept_view();
+void keep_view(int view);
+
+// The record that was open last; empty: none.
+[[nodiscard]] QString kept_record();
+void keep_record(const QString& path);
 
 }  // namespace walkdown::gui

@@ -11,12 +11,14 @@ class StartPage : public QWidget {
   Q_OBJECT
 
  public:
-  explicit StartPage(QWidget* parent = nullptr);
+  // `last`: the record that was open last; empty: none is offered.
+  explicit StartPage(const QString& last = {}, QWidget* parent = nullptr);
 
   void say(const QString& sentence);
   [[nodiscard]] QString said() const { return said_->text(); }
 
  Q_SIGNALS:
+  void last_wanted();
   void open_wanted();
   void new_wanted();
 

@@ -7,6 +7,7 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cstdio>
 
 #include "gui/app/demo.h"
@@ -18,6 +19,7 @@
 #include "gui/parts/background.h"
 #include "gui/parts/pieces.h"
 #include "gui/parts/reading_order.h"
+#include "gui/parts/two_pane.h"
 
 namespace walkdown::gui {
 namespace {
@@ -30,6 +32,7 @@ Window::Window(QWidget* parent)
     : QWidget(parent),
       look_(kept_look()),
       strip_(new Strip),
+      standing_(new StandingLine),
       said_(label({})),
       forget_(new QTimer(this)),
       layout_(new QVBoxLayout(this)) {
@@ -39,6 +42,7 @@ Window::Window(QWidget* parent)
   layout_->setContentsMargins(0, 0, 0, 0);
   layout_->setSpacing(0);
   layout_->addWidget(strip_);
+  layout_->addWidget(standing_);
   said_->setMargin(6);
   said_->setObjectName(QStringLiteral("said"));
   said_->hide();
@@ -70,12 +74,15 @@ void Window::open(std::unique_ptr<Session> session, Demo* demo) {
   row->addWidget(views_, 1);
   layout_->addWidget(body_, 1);
   add_navigation();
-  connect(session_.get(), &Session::seen, this, [this](const Seen& seen) { strip_->see(*seen); });
+  connect(session_.get(), &Session::seen, this, [this](const Seen& seen) {
+    strip_->see(*seen);
+    standing_->see(*seen, session_->checklist());
+  });
   connect(session_.get(), &Session::said, this, &Window::say);
   connect(&session_->listener(), &Listener::link_changed, strip_, &Strip::see_link);
   setWindowTitle(tr("%1 \u2013 walkdown").arg(QFileInfo(q(session_->path())).fileName()));
   dress(look_);
-  navigation_->choose(0);
+  navigation_->choose(std::clamp(kept_view(), 0, views_->count() - 1));
   views_->setFocus();
   session_->begin();
   if (demo_ != nullptr) views_->tester().listen(QString::fromStdString(demo_->port()));
@@ -84,10 +91,12 @@ void Window::open(std::unique_ptr<Session> session, Demo* demo) {
 void Window::start(const record::Clock& clock, Places places) {
   clock_ = &clock;
   places_ = std::move(places);
-  start_ = new StartPage;
+  start_ = new StartPage(kept_record());
   layout_->addWidget(start_, 1);
   body_ = start_;
   strip_->hide();
+  connect(start_, &StartPage::last_wanted, this,
+          [this] { open_later(kept_record().toStdString(), std::nullopt); });
   connect(start_, &StartPage::open_wanted, this, &Window::ask_for_record);
   connect(start_, &StartPage::new_wanted, this, &Window::ask_for_show);
   dress(look_);
@@ -126,6 +135,7 @@ void Window::refused(const Error& error) {
 void Window::opened(Result<desk::Desk>& desk, bool is_new) {
   if (!desk) return refused(desk.error());
   open(std::make_unique<Session>(std::move(desk).value(), crew_of(places_)), nullptr);
+  keep_record(QFileInfo(q(session_->path())).absoluteFilePath());
   if (is_new) go(views_->indexOf(&views_->crew()));
 }
 
@@ -162,6 +172,8 @@ void Window::add_navigation() {
             [this](const match::Finding& finding) { demo_->mend(finding); });
     navigation_->add_below(button(
         tr("Demo: sweep"), [this] { demo_->sweep(); }, tr("The simulated tester reads every pin")));
+    session_->set_passphrase_note(tr("A demonstration: everybody's passphrase is: %1")
+                                      .arg(QString::fromLatin1(kDemoPassphrase)));
     say(tr("A demonstration: show, people and faults are invented. Everybody's passphrase is: %1")
             .arg(QString::fromLatin1(kDemoPassphrase)),
         {});
@@ -216,6 +228,10 @@ void Window::say(const QString& sentence, const QString& tone) {
 
 void Window::closeEvent(QCloseEvent* event) {
   keep_geometry(saveGeometry());
+  if (views_ != nullptr) {
+    keep_view(views_->currentIndex());
+    for (const TwoPane* each : views_->findChildren<TwoPane*>()) each->keep_share();
+  }
   event->accept();
 }
 

@@ -12,6 +12,7 @@
 #include "gui/app/opening.h"
 #include "gui/app/start_page.h"
 #include "gui/app/views.h"
+#include "gui/day/standing_line.h"
 #include "gui/day/strip.h"
 #include "gui/live/session.h"
 #include "gui/look/look.h"
@@ -46,6 +47,7 @@ class Window : public QWidget {
   [[nodiscard]] Views* views() { return views_; }
   [[nodiscard]] Session* session() { return session_.get(); }
   [[nodiscard]] Strip& strip() { return *strip_; }
+  [[nodiscard]] StandingLine& standing() { return *standing_; }
   // Why what was to be opened was not; empty while something is open.
   [[nodiscard]] QString refusal() const { return start_ ? start_->said() : QString(); }
   [[nodiscard]] Demo* demo() { return demo_; }
@@ -74,6 +76,7 @@ class Window : public QWidget {
   Places places_;
   QPointer<StartPage> start_;
   Strip* strip_;
+  StandingLine* standing_;
   QLabel* said_;
   QTimer* forget_;
   QWidget* body_ = nullptr;

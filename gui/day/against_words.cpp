@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <map>
 
+#include "gui/day/strip_words.h"
 #include "gui/look/words.h"
 
 namespace walkdown::gui {
@@ -27,6 +28,7 @@ std::map<std::string, QString> known(const day::State& state, const day::Checkli
     out[item.id + " is " + std::string(day::word(item.standing)) + ": " + item.why] =
         item_line(list.items[i], item);
   }
+  for (const day::HoldLog& hold : state.holds) out[day::said(hold)] = hold_words(hold);
   for (const auto& name : state.in_field) {
     out[name + " is in the field"] = Against::tr("%1 is in the field").arg(q(name));
   }
@@ -42,6 +44,12 @@ std::map<std::string, QString> known(const day::State& state, const day::Checkli
 }
 
 }  // namespace
+
+QString against_line(const std::string& line, const day::State& state, const day::Checklist& list) {
+  const auto lines = known(state, list);
+  const auto found = lines.find(line);
+  return found == lines.end() ? q(line) : found->second;
+}
 
 QStringList against_words(const day::State& state, const day::Checklist& list) {
   const auto lines = known(state, list);

@@ -20,7 +20,7 @@ ChecklistView::ChecklistView(Session& session, QWidget* parent)
       pages_(new QStackedWidget) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  panes_ = new TwoPane(make_list(), make_page(), 48);
+  panes_ = new TwoPane(QStringLiteral("checklist"), make_list(), make_page(), 48);
   layout->addWidget(panes_);
   connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this,
           [this](const QModelIndex& now) { chosen(now); });

@@ -74,8 +74,7 @@ void ReleasePage::fill(const Snapshot& seen) {
   QLabel* head = label(said.text, 1.2, true);
   set_tone(head, said.tone);
   now_->addWidget(head);
-  if (state.hold) {
-    now_->addWidget(label(day_word(seen).more));
+  if (!state.holds.empty()) {
     now_->addWidget(
         button(tr("Lift the hold \u2026"), [this, of = last_hold(state)] { lift(of); }));
   }
@@ -92,6 +91,7 @@ void ReleasePage::fill(const Snapshot& seen) {
 }
 
 void ReleasePage::add_release(const day::State& state) {
+  const day::Checklist& list = session_.checklist();
   if (state.release.word == day::ReleaseWord::stands ||
       state.release.word == day::ReleaseWord::pending) {
     now_->addWidget(button(tr("Withdraw the release: anyone, at once"), [this] {
@@ -100,7 +100,8 @@ void ReleasePage::add_release(const day::State& state) {
     return;
   }
   if (state.release.word == day::ReleaseWord::fallen) {
-    now_->addWidget(label(tr("The last release fell: %1").arg(q(state.release.why))));
+    now_->addWidget(
+        label(tr("The last release fell: %1").arg(against_line(state.release.why, state, list))));
   }
   auto* press = button(tr("Sign the release \u2026"), [this] { release(); });
   press->setEnabled(state.against.empty());

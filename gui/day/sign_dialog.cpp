@@ -34,6 +34,9 @@ SignDialog::SignDialog(Session& session, Ask ask, Deed deed, QWidget* parent)
   layout->addWidget(who_);
   layout->addWidget(quiet_label(tr("Passphrase of that person's key")));
   layout->addWidget(passphrase_);
+  if (!session.passphrase_note().isEmpty()) {
+    layout->addWidget(quiet_label(session.passphrase_note()));
+  }
   layout->addWidget(trouble_);
   foot()->addWidget(button(tr("Cancel"), [this] { reject(); }));
   foot()->addWidget(sign_);

@@ -31,13 +31,17 @@ Said show_words(const Snapshot& seen) {
   return {Strip::tr("%1, too short").arg(span_words(left)), "bad", more};
 }
 
+QString hold_words(const day::HoldLog& hold) {
+  const QString by = hold.by.empty() ? Strip::tr("somebody") : q(hold.by);
+  if (hold.reason.empty()) return Strip::tr("hold by %1, no reason given").arg(by);
+  return Strip::tr("hold by %1: %2").arg(by, q(hold.reason));
+}
+
 Said day_word(const Snapshot& seen) {
   const std::string& word = seen.state.word;
   const char* tone = word == "hold" ? "bad" : word == "released" ? "good" : "";
   QString more;
-  if (seen.state.hold) {
-    more = Strip::tr("hold by %1: %2").arg(q(seen.state.hold->by), q(seen.state.hold->reason));
-  }
+  if (!seen.state.holds.empty()) more = hold_words(seen.state.holds.front());
   return {day_words(word), tone, more};
 }
 

@@ -24,6 +24,8 @@ struct Said {
 [[nodiscard]] Said link_words(LinkWord word, const QString& say);
 [[nodiscard]] Said written_words(const Snapshot& seen);
 
+// "hold by Ines Holm: a dog inside the line"
+[[nodiscard]] QString hold_words(const day::HoldLog& hold);
 // "mean 3.2 gust 5.1 m/s"
 [[nodiscard]] QString wind_text(const day::WindLog& wind);
 

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/faults/faults_view.h"
 
-#include <QPrintDialog>
-#include <QPrinter>
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "gui/faults/walk_sheet.h"
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
+#include "gui/parts/paper.h"
 #include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
@@ -25,7 +23,7 @@ FaultsView::FaultsView(Session& session, QWidget* parent)
       from_(new QComboBox) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  panes_ = new TwoPane(make_list(), make_page(), 40);
+  panes_ = new TwoPane(QStringLiteral("faults"), make_list(), make_page(), 40);
   layout->addWidget(panes_);
   connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this,
           &FaultsView::show_fault);
@@ -170,18 +168,21 @@ void FaultsView::rehook() {
                [this, finding] { Q_EMIT rehooked(finding); });
 }
 
-void FaultsView::fill_sheet(QTextDocument& sheet) const {
-  fill_walk_sheet(
-      sheet, model_.faults(),
-      {session_.now() ? session_.now()->mark : QString(), q(round_.from), round_.length_m});
+SheetHead FaultsView::sheet_head() const {
+  return {session_.now() ? session_.now()->mark : QString(), q(round_.from), round_.length_m};
 }
 
 void FaultsView::print() {
-  QTextDocument sheet;
-  fill_sheet(sheet);
-  QPrinter printer(QPrinter::HighResolution);
-  QPrintDialog dialog(&printer, this);
-  if (dialog.exec() == QDialog::Accepted) sheet.print(&printer);
+  ask_to_print(
+      this,
+      [faults = model_.faults(), head = sheet_head()] {
+        auto sheet = std::make_unique<QTextDocument>();
+        fill_walk_sheet(*sheet, faults, head);
+        return sheet;
+      },
+      [this](bool printed) {
+        Q_EMIT session_.said(printed_words(printed), QLatin1String(printed ? "good" : "bad"));
+      });
 }
 
 void FaultsView::dress(const Look& look) {

@@ -12,6 +12,7 @@
 #include "gui/faults/fault_delegate.h"
 #include "gui/faults/fault_model.h"
 #include "gui/faults/rounds.h"
+#include "gui/faults/walk_sheet.h"
 #include "gui/live/session.h"
 #include "gui/parts/pieces.h"
 #include "gui/parts/two_pane.h"
@@ -28,8 +29,6 @@ class FaultsView : public QWidget {
   void dress(const Look& look);
   [[nodiscard]] const FaultModel& model() const { return model_; }
   void choose(int row);
-  // Black on white, as it is printed.
-  void fill_sheet(QTextDocument& sheet) const;
 
  Q_SIGNALS:
   void pin_wanted(walkdown::plan::PinId pin);
@@ -45,6 +44,7 @@ class FaultsView : public QWidget {
   void choose_next();
   void show_fault();
   void rehook();
+  [[nodiscard]] SheetHead sheet_head() const;
   void print();
   [[nodiscard]] const Fault* chosen() const;
 

@@ -23,7 +23,7 @@ FieldView::FieldView(Session& session, QWidget* parent)
   canvas_->set_scene(scene_);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  panes_ = new TwoPane(make_left(), scrolled(page_), 58);
+  panes_ = new TwoPane(QStringLiteral("field"), make_left(), scrolled(page_), 58);
   layout->addWidget(panes_);
   connect(canvas_, &FieldCanvas::pin_picked, page_, &PinPage::show_pin);
   connect(canvas_, &FieldCanvas::pin_opened, this, [this](plan::PinId pin) {

@@ -35,6 +35,9 @@ class Session : public QObject {
   [[nodiscard]] Listener& listener() { return *listener_; }
   [[nodiscard]] Members& members() { return members_; }
   [[nodiscard]] desk::Desk& desk() { return desk_; }
+  // Shown where a passphrase is asked for: the demonstration's. Empty: nothing is shown.
+  void set_passphrase_note(const QString& note) { passphrase_note_ = note; }
+  [[nodiscard]] const QString& passphrase_note() const { return passphrase_note_; }
   // Anyone, unsigned; says how it went.
   void act(Doer::Act act, QObject* owner, const std::function<void()>& after = {});
 
@@ -55,6 +58,7 @@ class Session : public QObject {
   QThread watching_;
   class Watcher* watcher_;  // lives in watching_, which deletes it
   Seen now_;
+  QString passphrase_note_;
 };
 
 }  // namespace walkdown::gui

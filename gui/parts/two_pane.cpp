@@ -2,18 +2,30 @@
 #include "gui/parts/two_pane.h"
 
 #include <QPushButton>
+#include <QSettings>
 #include <QSplitter>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace walkdown::gui {
 
-TwoPane::TwoPane(QWidget* list, QWidget* page, int list_share, QWidget* parent)
+namespace {
+
+constexpr int kLeastShare = 15;
+
+QString key_of(const QString& name) { return QStringLiteral("split/") + name; }
+
+}  // namespace
+
+TwoPane::TwoPane(const QString& name, QWidget* list, QWidget* page, int list_share, QWidget* parent)
     : QWidget(parent),
       list_(list),
       page_(page),
       splitter_(new QSplitter(Qt::Horizontal)),
       back_(new QPushButton(tr("Back to the list"))),
-      share_(list_share) {
+      share_(std::clamp(QSettings().value(key_of(name), list_share).toInt(), kLeastShare,
+                        100 - kLeastShare)) {
+  setObjectName(name);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(back_, 0, Qt::AlignLeft);
@@ -25,7 +37,15 @@ TwoPane::TwoPane(QWidget* list, QWidget* page, int list_share, QWidget* parent)
   splitter_->setStretchFactor(1, 100 - share_);
   back_->setAccessibleName(back_->text());
   connect(back_, &QPushButton::clicked, this, &TwoPane::show_list);
+  connect(splitter_, &QSplitter::splitterMoved, this, [this](int px) {
+    share_ = std::clamp(100 * px / std::max(1, splitter_->width()), kLeastShare, 100 - kLeastShare);
+    moved_ = true;
+  });
   arrange();
+}
+
+void TwoPane::keep_share() const {
+  if (moved_) QSettings().setValue(key_of(objectName()), share_);
 }
 
 void TwoPane::set_least_width(int px) {

@@ -14,8 +14,13 @@ class TwoPane : public QWidget {
   Q_OBJECT
 
  public:
-  // `list_share`: of the width, in hundredths.
-  TwoPane(QWidget* list, QWidget* page, int list_share, QWidget* parent = nullptr);
+  // `list_share`: of the width, in hundredths, unless another was kept under this name.
+  TwoPane(const QString& name, QWidget* list, QWidget* page, int list_share,
+          QWidget* parent = nullptr);
+
+  // For the next start, where somebody moved the border.
+  void keep_share() const;
+  [[nodiscard]] int share() const { return share_; }
 
   // Below this width there is room for one only.
   void set_least_width(int px);
@@ -35,6 +40,7 @@ class TwoPane : public QWidget {
   QPushButton* back_;
   int share_;
   int least_px_ = 700;
+  bool moved_ = false;  // the border, by hand
   bool both_ = true;
   bool on_page_ = false;
 };

@@ -31,7 +31,7 @@ RecordView::RecordView(Session& session, QWidget* parent)
       code_(new QrCode) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  panes_ = new TwoPane(make_list(), make_page(), 62);
+  panes_ = new TwoPane(QStringLiteral("record"), make_list(), make_page(), 62);
   layout->addWidget(panes_);
   connect(&session.ledger(), &Ledger::grown, &model_, &EntryModel::grow);
   connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/report/report_view.h"
 
-#include <QPrintDialog>
-#include <QPrinter>
 #include <QVBoxLayout>
 
 #include "checklist/report/build.h"
@@ -11,6 +9,7 @@
 #include "gui/parts/ask_file.h"
 #include "gui/parts/background.h"
 #include "gui/parts/flow_layout.h"
+#include "gui/parts/paper.h"
 #include "gui/parts/save.h"
 #include "gui/report/printable.h"
 
@@ -93,9 +92,12 @@ void ReportView::saved(const QString& path, const Done& kept) {
 }
 
 void ReportView::print() {
-  QPrinter printer(QPrinter::HighResolution);
-  QPrintDialog dialog(&printer, this);
-  if (dialog.exec() == QDialog::Accepted) printable(html_, 640)->print(&printer);
+  ask_to_print(
+      this, [html = html_] { return printable(html, 640); },
+      [this](bool printed) {
+        set_tone(said_, printed ? "" : "bad");
+        said_->setText(printed_words(printed));
+      });
 }
 
 }  // namespace walkdown::gui

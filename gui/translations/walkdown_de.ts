@@ -593,10 +593,6 @@
    <source>Save as a profile</source>
    <translation>Als Profil sichern</translation>
   </message>
-  <message>
-   <source>The file cannot be written: %1</source>
-   <translation>Die Datei kann nicht geschrieben werden: %1</translation>
-  </message>
  </context>
  <context>
   <name>Legend</name>
@@ -696,6 +692,17 @@
   <message>
    <source>Next</source>
    <translation>Weiter</translation>
+  </message>
+ </context>
+ <context>
+  <name>Paper</name>
+  <message>
+   <source>Given to the printer.</source>
+   <translation>An den Drucker gegeben.</translation>
+  </message>
+  <message>
+   <source>The printer did not take it: look at it and at its queue.</source>
+   <translation>Der Drucker nahm es nicht an: ihn und seine Warteschlange ansehen.</translation>
   </message>
  </context>
  <context>
@@ -1175,6 +1182,25 @@
   </message>
  </context>
  <context>
+  <name>StandingLine</name>
+  <message>
+   <source>NOT WRITTEN: %1</source>
+   <translation>NICHT GESCHRIEBEN: %1</translation>
+  </message>
+  <message>
+   <source>The release fell: %1</source>
+   <translation>Die Freigabe fiel: %1</translation>
+  </message>
+  <message>
+   <source>No release yet: %1</source>
+   <translation>Noch keine Freigabe: %1</translation>
+  </message>
+  <message>
+   <source>What stands</source>
+   <translation>Was ansteht</translation>
+  </message>
+ </context>
+ <context>
   <name>StartPage</name>
   <message>
    <source>Reads and records the show day. It never fires, arms or transmits.</source>
@@ -1187,6 +1213,10 @@
   <message>
    <source>New show …</source>
    <translation>Neue Show …</translation>
+  </message>
+  <message>
+   <source>Go on with the last record</source>
+   <translation>Mit dem letzten Protokoll weitermachen</translation>
   </message>
  </context>
  <context>
@@ -1360,6 +1390,14 @@
     <numerusform>%n darin</numerusform>
     <numerusform>%n darin</numerusform>
    </translation>
+  </message>
+  <message>
+   <source>somebody</source>
+   <translation>jemandem</translation>
+  </message>
+  <message>
+   <source>hold by %1, no reason given</source>
+   <translation>Halt von %1, ohne Angabe des Grundes</translation>
   </message>
  </context>
  <context>
@@ -1643,6 +1681,10 @@
   <message>
    <source>Light and text</source>
    <translation>Licht und Text</translation>
+  </message>
+  <message>
+   <source>A demonstration: everybody's passphrase is: %1</source>
+   <translation>Eine Vorführung: der Kennsatz aller ist: %1</translation>
   </message>
  </context>
  <context>

@@ -593,10 +593,6 @@
    <source>Save as a profile</source>
    <translation>Guardar como perfil</translation>
   </message>
-  <message>
-   <source>The file cannot be written: %1</source>
-   <translation>No se puede escribir el archivo: %1</translation>
-  </message>
  </context>
  <context>
   <name>Legend</name>
@@ -696,6 +692,17 @@
   <message>
    <source>Next</source>
    <translation>Siguiente</translation>
+  </message>
+ </context>
+ <context>
+  <name>Paper</name>
+  <message>
+   <source>Given to the printer.</source>
+   <translation>Entregado a la impresora.</translation>
+  </message>
+  <message>
+   <source>The printer did not take it: look at it and at its queue.</source>
+   <translation>La impresora no lo aceptó: mírela, y también su cola.</translation>
   </message>
  </context>
  <context>
@@ -1175,6 +1182,25 @@
   </message>
  </context>
  <context>
+  <name>StandingLine</name>
+  <message>
+   <source>NOT WRITTEN: %1</source>
+   <translation>NO ESCRITO: %1</translation>
+  </message>
+  <message>
+   <source>The release fell: %1</source>
+   <translation>La autorización cayó: %1</translation>
+  </message>
+  <message>
+   <source>No release yet: %1</source>
+   <translation>Aún sin autorización: %1</translation>
+  </message>
+  <message>
+   <source>What stands</source>
+   <translation>Lo que está pendiente</translation>
+  </message>
+ </context>
+ <context>
   <name>StartPage</name>
   <message>
    <source>Reads and records the show day. It never fires, arms or transmits.</source>
@@ -1187,6 +1213,10 @@
   <message>
    <source>New show …</source>
    <translation>Espectáculo nuevo …</translation>
+  </message>
+  <message>
+   <source>Go on with the last record</source>
+   <translation>Seguir con el último registro</translation>
   </message>
  </context>
  <context>
@@ -1360,6 +1390,14 @@
     <numerusform>%n dentro</numerusform>
     <numerusform>%n dentro</numerusform>
    </translation>
+  </message>
+  <message>
+   <source>somebody</source>
+   <translation>alguien</translation>
+  </message>
+  <message>
+   <source>hold by %1, no reason given</source>
+   <translation>alto de %1, sin motivo dado</translation>
   </message>
  </context>
  <context>
@@ -1643,6 +1681,10 @@
   <message>
    <source>Light and text</source>
    <translation>Luz y texto</translation>
+  </message>
+  <message>
+   <source>A demonstration: everybody's passphrase is: %1</source>
+   <translation>Una demostración: la frase de paso de todos es: %1</translation>
   </message>
  </context>
  <context>

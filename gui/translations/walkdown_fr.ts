@@ -593,10 +593,6 @@
    <source>Save as a profile</source>
    <translation>Enregistrer comme profil</translation>
   </message>
-  <message>
-   <source>The file cannot be written: %1</source>
-   <translation>Le fichier ne peut pas être écrit : %1</translation>
-  </message>
  </context>
  <context>
   <name>Legend</name>
@@ -696,6 +692,17 @@
   <message>
    <source>Next</source>
    <translation>Suivant</translation>
+  </message>
+ </context>
+ <context>
+  <name>Paper</name>
+  <message>
+   <source>Given to the printer.</source>
+   <translation>Remis à l'imprimante.</translation>
+  </message>
+  <message>
+   <source>The printer did not take it: look at it and at its queue.</source>
+   <translation>L'imprimante ne l'a pas pris : regardez-la, et sa file d'attente.</translation>
   </message>
  </context>
  <context>
@@ -1175,6 +1182,25 @@
   </message>
  </context>
  <context>
+  <name>StandingLine</name>
+  <message>
+   <source>NOT WRITTEN: %1</source>
+   <translation>PAS ÉCRIT : %1</translation>
+  </message>
+  <message>
+   <source>The release fell: %1</source>
+   <translation>L'autorisation est tombée : %1</translation>
+  </message>
+  <message>
+   <source>No release yet: %1</source>
+   <translation>Pas encore d'autorisation : %1</translation>
+  </message>
+  <message>
+   <source>What stands</source>
+   <translation>Ce qui est en cours</translation>
+  </message>
+ </context>
+ <context>
   <name>StartPage</name>
   <message>
    <source>Reads and records the show day. It never fires, arms or transmits.</source>
@@ -1187,6 +1213,10 @@
   <message>
    <source>New show …</source>
    <translation>Nouveau spectacle …</translation>
+  </message>
+  <message>
+   <source>Go on with the last record</source>
+   <translation>Continuer avec le dernier registre</translation>
   </message>
  </context>
  <context>
@@ -1360,6 +1390,14 @@
     <numerusform>%n dedans</numerusform>
     <numerusform>%n dedans</numerusform>
    </translation>
+  </message>
+  <message>
+   <source>somebody</source>
+   <translation>quelqu'un</translation>
+  </message>
+  <message>
+   <source>hold by %1, no reason given</source>
+   <translation>arrêt de %1, sans raison donnée</translation>
   </message>
  </context>
  <context>
@@ -1643,6 +1681,10 @@
   <message>
    <source>Light and text</source>
    <translation>Lumière et texte</translation>
+  </message>
+  <message>
+   <source>A demonstration: everybody's passphrase is: %1</source>
+   <translation>Une démonstration : la phrase de passe de chacun est : %1</translation>
   </message>
  </context>
  <context>

@@ -66,9 +66,9 @@ void fall(Snapshot& seen) {
 
 void call_hold(Snapshot& seen) {
   seen.state.word = "hold";
-  seen.state.hold = day::HoldLog{980, "Ines Holm", "a dog inside the line"};
-  seen.state.against.insert(seen.state.against.begin(),
-                            "Ines Holm called a hold: a dog inside the line");
+  seen.state.holds = {{980, "Ines Holm", "a dog inside the line"}, {985, "", ""}};
+  seen.state.hold = seen.state.holds.front();
+  seen.state.against.insert(seen.state.against.begin(), day::said(seen.state.hold.value()));
 }
 
 void hand_over(Snapshot& seen) {

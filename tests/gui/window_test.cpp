@@ -5,12 +5,19 @@
 
 #include <QAbstractItemModelTester>
 #include <QFile>
+#include <QPrinter>
 #include <QRadioButton>
+#include <QSettings>
+#include <QSplitter>
 #include <QTest>
+#include <QTextDocument>
+#include <thread>
 
 #include "checklist/desk/copy.h"
 #include "gui/app/settings.h"
 #include "gui/new_show/new_show_dialog.h"
+#include "gui/parts/paper.h"
+#include "gui/parts/two_pane.h"
 #include "gui/report/printable.h"
 #include "tests/gui/demo_window.h"
 #include "tests/gui/tour.h"
@@ -23,12 +30,22 @@ TEST_F(DemoWindow, ShowsWhatTheRecordSays) {
   EXPECT_EQ(window_->strip().field(Strip::people).text(), "nobody");
   EXPECT_EQ(state().people.size(), 4U);
   EXPECT_TRUE(window_->strip().field(Strip::release).text().startsWith("not possible"));
+  EXPECT_TRUE(window_->standing().isVisible());
+  EXPECT_TRUE(window_->standing().whole().startsWith("No release yet: "));
 }
 
 TEST_F(DemoWindow, AHoldNeedsNoPassphraseAndIsOnDiskWhenItShows) {
   press(window_.get(), "Call a hold");
   ASSERT_TRUE(QTest::qWaitFor([&] { return state().hold.has_value(); }, kPatience_ms));
   EXPECT_EQ(window_->strip().field(Strip::day).text(), "hold");
+  EXPECT_EQ(window_->standing().text(), "hold by somebody, no reason given");
+  ASSERT_TRUE(desk::hold(session().desk(), "Ines Holm", "a dog inside the line"));
+  EXPECT_TRUE(QTest::qWaitFor(
+      [&] {
+        return window_->standing().text() ==
+               "hold by somebody, no reason given\nhold by Ines Holm: a dog inside the line";
+      },
+      kPatience_ms));
   const auto copy = desk::Copy::open(session().path());
   ASSERT_TRUE(copy);
   EXPECT_TRUE(copy->report().holds) << copy->report().why;
@@ -113,6 +130,24 @@ TEST_F(DemoWindow, TheReportBecomesAPdf) {
   EXPECT_FALSE(write_report_pdf(folder_.path().toStdString() + "/none", pdf));
 }
 
+TEST_F(DemoWindow, PagesAreLaidOutAndPrintedAwayFromTheWindowsThread) {
+  const auto pages = [] {
+    auto document = std::make_unique<QTextDocument>();
+    document->setPlainText("Walk sheet");
+    return document;
+  };
+  const QString pdf = folder_.path() + "/sheet.pdf";
+  QPrinter printer(QPrinter::HighResolution);
+  printer.setOutputFormat(QPrinter::PdfFormat);
+  printer.setOutputFileName(pdf);
+  std::thread([&] { EXPECT_TRUE(print_pages(pages, printer)); }).join();
+  QFile file(pdf);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  EXPECT_TRUE(file.readAll().startsWith("%PDF-"));
+  printer.setOutputFileName("/no/such/folder/sheet.pdf");
+  EXPECT_FALSE(print_pages(pages, printer));
+}
+
 // From files to an open record, by the pages a crew would go through.
 TEST_F(DemoWindow, ANewShowIsPlannedFromFilesAndOpened) {
   const cli::DemoFiles& files = demo_->files();
@@ -137,15 +172,45 @@ TEST_F(DemoWindow, ANewShowIsPlannedFromFilesAndOpened) {
   EXPECT_FALSE(desk->checklist().items.empty());
 }
 
+// As after a crash: nothing is asked that the record knows.
+TEST_F(DemoWindow, GoesOnWithTheLastRecordAtOnePress) {
+  const std::string path = session().path();
+  window_.reset();
+  {
+    Window first;
+    first.start(clock_, demo_->places());
+    first.open_later(path, std::nullopt);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return first.session() != nullptr; }, kPatience_ms));
+  }
+  Window next;
+  next.start(clock_, demo_->places());
+  next.show();
+  press(&next, "Go on with the last record");
+  ASSERT_TRUE(QTest::qWaitFor([&] { return next.session() != nullptr; }, kPatience_ms));
+  EXPECT_EQ(next.session()->path(), path);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return next.session()->now() != nullptr; }, kPatience_ms));
+  EXPECT_EQ(next.session()->now()->state.people.size(), 4U);
+  keep_record({});
+}
+
 TEST_F(DemoWindow, KeepsItsSizeAndItsLookForTheNextTime) {
   window_->resize(1111, 777);
   const Look night{Light::night, 140};
   window_->dress(night);
   keep_look(night);
+  window_->go(2);
+  auto* border = window_->views()->field().findChild<TwoPane*>()->findChild<QSplitter*>();
+  border->setSizes({300, 700});
+  Q_EMIT border->splitterMoved(border->sizes()[0], 1);
   window_->close();
   const Window next;
   EXPECT_EQ(next.size(), QSize(1111, 777));
   EXPECT_EQ(next.look(), night);
+  EXPECT_EQ(kept_view(), 2);
+  const TwoPane again(QStringLiteral("field"), new QWidget, new QWidget, 58);
+  EXPECT_NEAR(again.share(), 30, 8);
+  keep_view(0);
+  QSettings().remove(QStringLiteral("split"));
 }
 
 }  // namespace
