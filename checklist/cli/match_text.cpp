@@ -54,8 +54,11 @@ std::string verdict_counts(const match::Outcome& outcome) {
   return out;
 }
 
+// Below it nobody would look at the tester: its last digit alone can make that much.
+constexpr double kWorthSaying = 1.5;
+
 std::string tester_text(const match::FieldFit& field) {
-  if (field.jumps <= 1) return {};
+  if (field.jumps < kWorthSaying) return {};
   return fmt::format(
       "The tester jumps {:.1f} times as far as its profile says, which has been allowed for: small "
       "faults\nmay hide in it. Check its battery, leads and probes, and read the field again.\n",

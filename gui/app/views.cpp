@@ -23,6 +23,11 @@ Views::Views(Session& session, QWidget* parent)
   add(tr("Report"), report_);
   connect_views();
   connect(&session, &Session::seen, this, &Views::see);
+  connect(this, &QStackedWidget::currentChanged, this, [this] { updateGeometry(); });
+}
+
+QSize Views::minimumSizeHint() const {
+  return currentWidget() == nullptr ? QSize() : currentWidget()->minimumSizeHint();
 }
 
 void Views::connect_views() {

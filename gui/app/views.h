@@ -24,6 +24,8 @@ class Views : public QStackedWidget {
 
   [[nodiscard]] QStringList names() const { return names_; }
   void dress(const Look& look);
+  // Of the view that is seen: the tallest of all would take room from the strip.
+  [[nodiscard]] QSize minimumSizeHint() const override;
 
   [[nodiscard]] ChecklistView& checklist() { return *checklist_; }
   [[nodiscard]] CrewView& crew() { return *crew_; }

@@ -47,7 +47,10 @@ Window::Window(QWidget* parent)
   said_->setObjectName(QStringLiteral("said"));
   said_->hide();
   forget_->setSingleShot(true);
-  connect(forget_, &QTimer::timeout, said_, &QWidget::hide);
+  connect(forget_, &QTimer::timeout, this, [this] {
+    said_->hide();
+    standing_->give_way(false);
+  });
   layout_->addWidget(said_);
   connect(strip_, &Strip::hold_called, this, &Window::call_hold);
   restoreGeometry(kept_geometry());
@@ -223,6 +226,7 @@ void Window::say(const QString& sentence, const QString& tone) {
   said_->setText(sentence);
   set_tone(said_, tone.toLatin1().constData());
   said_->show();
+  standing_->give_way(true);
   forget_->start(kSaid_ms);
 }
 

@@ -38,6 +38,7 @@ QWidget* ChecklistView::make_list() {
   tree_->setExpandsOnDoubleClick(false);
   tree_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   tree_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  tree_->setMinimumHeight(kLeastScrolled_px);
   tree_->setAccessibleName(tr("Checklist"));
   tree_->expandAll();
   tree_->viewport()->installEventFilter(this);

@@ -52,13 +52,21 @@ void StandingLine::see(const Snapshot& seen, const day::Checklist& list) {
   const Said said = standing_words(seen, list);
   whole_ = said.text;
   // An alarm is never cut; what may be long and is whole on its own page takes one line.
-  setWordWrap(said.tone == QLatin1String("bad"));
+  alarm_ = said.tone == QLatin1String("bad");
+  setWordWrap(alarm_);
   set_tone(this, said.tone);
   setToolTip(said.more);
   setAccessibleDescription(said.more.isEmpty() ? whole_ : said.more);
   fit();
-  setVisible(!whole_.isEmpty());
+  show_or_hide();
 }
+
+void StandingLine::give_way(bool passing) {
+  passing_ = passing;
+  show_or_hide();
+}
+
+void StandingLine::show_or_hide() { setVisible(!whole_.isEmpty() && (alarm_ || !passing_)); }
 
 void StandingLine::fit() {
   const QString shown =

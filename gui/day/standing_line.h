@@ -21,14 +21,19 @@ class StandingLine : public QLabel {
 
   void see(const Snapshot& seen, const day::Checklist& list);
   [[nodiscard]] QString whole() const { return whole_; }
+  // Leaves its room to a passing sentence, unless what it says is an alarm.
+  void give_way(bool passing);
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
 
  private:
   void fit();
+  void show_or_hide();
 
   QString whole_;
+  bool alarm_ = false;
+  bool passing_ = false;
 };
 
 }  // namespace walkdown::gui

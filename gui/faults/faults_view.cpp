@@ -35,6 +35,7 @@ FaultsView::FaultsView(Session& session, QWidget* parent)
 QWidget* FaultsView::make_list() {
   list_->setModel(&model_);
   list_->setItemDelegate(&delegate_);
+  list_->setMinimumHeight(kLeastScrolled_px);
   list_->setAccessibleName(tr("Faults in walking order"));
   list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   auto* left = new QWidget;

@@ -83,6 +83,7 @@ QScrollArea* scrolled(QWidget* inner) {
   area->setWidgetResizable(true);
   area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   area->setFocusPolicy(Qt::NoFocus);
+  area->setMinimumHeight(kLeastScrolled_px);
   area->setWidget(inner);
   inner->setMinimumWidth(0);
   return area;

@@ -23,6 +23,8 @@ void set_flag(QWidget* widget, const char* name, bool on);
                                   const QString& accessible = {});
 
 [[nodiscard]] QFrame* card();
+// What Qt asks for a scroll bar is a third of a small window with large text.
+inline constexpr int kLeastScrolled_px = 96;
 // Scrolls up and down only; its widget is as wide as it is.
 [[nodiscard]] QScrollArea* scrolled(QWidget* inner);
 

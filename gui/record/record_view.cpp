@@ -57,6 +57,7 @@ QWidget* RecordView::make_list() {
   row->addWidget(readings_);
   layout->addWidget(tools);
   table_->setModel(&model_);
+  table_->setMinimumHeight(kLeastScrolled_px);
   table_->setAccessibleName(tr("Entries of the record"));
   table_->verticalHeader()->hide();
   table_->setSelectionBehavior(QAbstractItemView::SelectRows);

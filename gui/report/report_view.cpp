@@ -34,6 +34,7 @@ ReportView::ReportView(Session& session, QWidget* parent)
   layout->addWidget(page_, 1);
   page_->setAccessibleName(tr("The report"));
   page_->setOpenLinks(false);
+  page_->setMinimumHeight(kLeastScrolled_px);
   page_->hide();
 }
 

@@ -30,8 +30,10 @@ TEST_F(DemoWindow, ShowsWhatTheRecordSays) {
   EXPECT_EQ(window_->strip().field(Strip::people).text(), "nobody");
   EXPECT_EQ(state().people.size(), 4U);
   EXPECT_TRUE(window_->strip().field(Strip::release).text().startsWith("not possible"));
-  EXPECT_TRUE(window_->standing().isVisible());
   EXPECT_TRUE(window_->standing().whole().startsWith("No release yet: "));
+  EXPECT_FALSE(window_->standing().isVisible()) << "the demonstration's greeting stands there";
+  window_->standing().give_way(false);
+  EXPECT_TRUE(window_->standing().isVisible());
 }
 
 TEST_F(DemoWindow, AHoldNeedsNoPassphraseAndIsOnDiskWhenItShows) {
@@ -39,6 +41,8 @@ TEST_F(DemoWindow, AHoldNeedsNoPassphraseAndIsOnDiskWhenItShows) {
   ASSERT_TRUE(QTest::qWaitFor([&] { return state().hold.has_value(); }, kPatience_ms));
   EXPECT_EQ(window_->strip().field(Strip::day).text(), "hold");
   EXPECT_EQ(window_->standing().text(), "hold by somebody, no reason given");
+  window_->standing().give_way(true);
+  EXPECT_TRUE(window_->standing().isVisible()) << "an alarm gives way to nothing";
   ASSERT_TRUE(desk::hold(session().desk(), "Ines Holm", "a dog inside the line"));
   EXPECT_TRUE(QTest::qWaitFor(
       [&] {
@@ -194,21 +198,27 @@ TEST_F(DemoWindow, GoesOnWithTheLastRecordAtOnePress) {
 }
 
 TEST_F(DemoWindow, KeepsItsSizeAndItsLookForTheNextTime) {
-  window_->resize(1111, 777);
+  window_->resize(1511, 877);
   const Look night{Light::night, 140};
   window_->dress(night);
   keep_look(night);
   window_->go(2);
-  auto* border = window_->views()->field().findChild<TwoPane*>()->findChild<QSplitter*>();
-  border->setSizes({300, 700});
-  Q_EMIT border->splitterMoved(border->sizes()[0], 1);
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
+  auto* pane = window_->views()->field().findChild<TwoPane*>();
+  auto* border = pane->findChild<QSplitter*>();
+  QSplitterHandle* handle = border->handle(1);
+  const int to_px = border->width() * 40 / 100 - handle->x();
+  QTest::mousePress(handle, Qt::LeftButton);
+  QTest::mouseMove(handle, handle->rect().center() + QPoint(to_px, 0));
+  QTest::mouseRelease(handle, Qt::LeftButton);
+  ASSERT_NEAR(pane->share(), 40, 2);
   window_->close();
   const Window next;
-  EXPECT_EQ(next.size(), QSize(1111, 777));
+  EXPECT_EQ(next.size(), QSize(1511, 877));
   EXPECT_EQ(next.look(), night);
   EXPECT_EQ(kept_view(), 2);
   const TwoPane again(QStringLiteral("field"), new QWidget, new QWidget, 58);
-  EXPECT_NEAR(again.share(), 30, 8);
+  EXPECT_EQ(again.share(), pane->share());
   keep_view(0);
   QSettings().remove(QStringLiteral("split"));
 }
