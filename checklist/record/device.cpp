@@ -23,7 +23,7 @@ Error failed(const char* what, const std::string& where, int number) {
   Error error{Code::io, std::string(what) + ": " + std::generic_category().message(number), where,
               ""};
   if (number == ENOSPC || number == EDQUOT) {
-    error.remedy = "make room on the disk and resume the record; what was acknowledged is safe";
+    error.remedy = "make room on the disk and resume the record; what was acknowledged is kept";
   } else if (number == EACCES || number == EPERM || number == EROFS) {
     error.remedy = "choose a folder that you may write to";
   }

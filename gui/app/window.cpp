@@ -13,6 +13,7 @@
 #include "gui/app/demo.h"
 #include "gui/app/look_dialog.h"
 #include "gui/app/settings.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/new_show/new_show_dialog.h"
 #include "gui/parts/ask_file.h"
@@ -132,7 +133,7 @@ void Window::open_later(const std::string& path, const std::optional<ShowDraft>&
 }
 
 void Window::refused(const Error& error) {
-  if (start_) start_->say(q(error.sentence()));
+  if (start_) start_->say(translated(error));
 }
 
 void Window::opened(Result<desk::Desk>& desk, bool is_new) {

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "gui/day/strip_words.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 
 namespace walkdown::gui {
@@ -16,8 +17,9 @@ struct Against {
 
 QString item_line(const day::Item& item, const day::ItemState& state) {
   const QString head = q(item.question) + QStringLiteral(" \u2013 ");
-  if (state.standing == day::Standing::due) return head + q(state.why);  // it says that it is due
-  return head + words(state.standing) + QStringLiteral(": ") + q(state.why);
+  if (state.standing == day::Standing::due)
+    return head + translated(state.why);  // it says that it is due
+  return head + words(state.standing) + QStringLiteral(": ") + translated(state.why);
 }
 
 // Every line that the gate can say of this state, and what is shown for it.
@@ -48,7 +50,7 @@ std::map<std::string, QString> known(const day::State& state, const day::Checkli
 QString against_line(const std::string& line, const day::State& state, const day::Checklist& list) {
   const auto lines = known(state, list);
   const auto found = lines.find(line);
-  return found == lines.end() ? q(line) : found->second;
+  return found == lines.end() ? translated(line) : found->second;
 }
 
 QStringList against_words(const day::State& state, const day::Checklist& list) {
@@ -56,7 +58,7 @@ QStringList against_words(const day::State& state, const day::Checklist& list) {
   QStringList out;
   for (const auto& line : state.against) {
     const auto found = lines.find(line);
-    out << (found == lines.end() ? q(line) : found->second);
+    out << (found == lines.end() ? translated(line) : found->second);
   }
   return out;
 }
@@ -70,7 +72,7 @@ QString schedule_words(const std::string& say, const day::Checklist& list) {
     const QString id = q(item.id);
     if (text.startsWith(id + QStringLiteral(" cannot be done ")) ||
         text.startsWith(id + QStringLiteral(" lasts only "))) {
-      return quoted(item) + text.mid(id.size());
+      return translated((quoted(item) + text.mid(id.size())).toStdString());
     }
     for (const char* lead : {"as planned, ", "begin "}) {
       for (const char* tail : {" expires ", " by "}) {
@@ -78,11 +80,12 @@ QString schedule_words(const std::string& say, const day::Checklist& list) {
         const auto at = text.indexOf(from);
         if (at < 0) continue;
         const auto begin = at + static_cast<qsizetype>(qstrlen(lead));
-        return text.left(begin) + quoted(item) + text.mid(begin + id.size());
+        return translated(
+            (text.left(begin) + quoted(item) + text.mid(begin + id.size())).toStdString());
       }
     }
   }
-  return text;
+  return translated(say);
 }
 
 }  // namespace walkdown::gui

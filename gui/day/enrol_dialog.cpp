@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 #include <set>
 
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/pieces.h"
 
@@ -83,7 +84,7 @@ void EnrolDialog::enrol() {
       this,
       [this](const desk::Entry& entry) {
         press_->setEnabled(true);
-        if (!entry) return trouble_->setText(q(entry.error().sentence()));
+        if (!entry) return trouble_->setText(translated(entry.error()));
         session_.members().look();
         Q_EMIT session_.said(tr("Enrolled as entry %1.").arg(*entry), QStringLiteral("good"));
         accept();

@@ -2,6 +2,7 @@
 #include "gui/day/item_model.h"
 
 #include "gui/day/strip_words.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 
 namespace walkdown::gui {
@@ -116,13 +117,13 @@ QVariant ItemModel::item_data(std::size_t item, int role) const {
   switch (role) {
     case Qt::AccessibleTextRole:
       return q(list_.items[item].question) + QStringLiteral(": ") + words(state.standing) +
-             QStringLiteral(". ") + q(state.why);
+             QStringLiteral(". ") + translated(state.why);
     case StandingRole:
       return static_cast<int>(state.standing);
     case RemainingRole:
       return remaining(item);
     case WhyRole:
-      return q(state.why);
+      return translated(state.why);
     case LateRole:
       return state.standing == day::Standing::due;
     case FirstRole:

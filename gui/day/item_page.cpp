@@ -5,6 +5,7 @@
 
 #include "gui/day/answer_words.h"
 #include "gui/look/palette.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/pieces.h"
@@ -83,7 +84,7 @@ void ItemPage::see(const Snapshot& seen) {
   standing_->setText(words(state.standing));
   const Tone tone = tone_of(state.standing);
   set_tone(standing_, tone == Tone::good ? "good" : tone == Tone::warn ? "warn" : "bad");
-  why_->setText(q(state.why));
+  why_->setText(translated(state.why));
   QString answer;
   if (!state.answer.empty()) {
     answer = tr("Answer: %1, by %2").arg(q(state.answer), q(state.by));

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/pieces.h"
 
@@ -105,7 +106,7 @@ void SignDialog::sign() {
 void SignDialog::signed_now(const desk::Entry& entry) {
   sign_->setEnabled(true);
   if (!entry) {
-    trouble_->setText(q(entry.error().sentence()));
+    trouble_->setText(translated(entry.error()));
     passphrase_->setFocus();
     return;
   }

@@ -6,10 +6,16 @@
 #include <QResizeEvent>
 #include <QVBoxLayout>
 
+#include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/pieces.h"
 
 namespace walkdown::gui {
+namespace {
+
+constexpr int kSlack_px = 2;  // a label shows a text of just its own width cut off
+
+}  // namespace
 
 StripField::StripField(const QString& caption, const QString& brief, int least_em, bool grows)
     : name_(caption),
@@ -32,12 +38,20 @@ StripField::StripField(const QString& caption, const QString& brief, int least_e
 QSize StripField::sizeHint() const {
   const int em = QFontInfo(caption_->font()).pixelSize();
   const int line = std::max(QFontMetrics(value_->font()).height(), value_->sizeHint().height());
-  const int value = least_em_ * em;
+  int value = least_em_ * em;
+  for (const QString& word : words_) {
+    value = std::max(value, QFontMetrics(value_->font()).horizontalAdvance(word) + kSlack_px);
+  }
   if (layout_->direction() == QBoxLayout::LeftToRight) {
     return {caption_->sizeHint().width() + value + 24, line + 8};
   }
   return {std::max(caption_->sizeHint().width(), value) + 18,
           caption_->sizeHint().height() + line + 7};
+}
+
+void StripField::make_room_for(const QStringList& words) {
+  words_ = words;
+  updateGeometry();
 }
 
 void StripField::set_flat(bool flat) {
@@ -93,6 +107,15 @@ Strip::Strip(QWidget* parent)
              new StripField(tr("Wind"), tr("Wind"), 10, false),
              new StripField(tr("Tester"), tr("Tester"), 9, false),
              new StripField(tr("Last written"), tr("Last"), 15, true)};
+  QStringList day_words_known;
+  for (const char* word : {"checking", "ready", "released", "hold", "after"}) {
+    day_words_known << day_words(word);
+  }
+  fields_[day]->make_room_for(day_words_known);
+  fields_[people]->make_room_for({tr("nobody")});
+  fields_[wind]->make_room_for({tr("not measured")});
+  fields_[tester]->make_room_for(
+      {tr("no port chosen"), tr("quiet"), tr("reading"), tr("unplugged"), tr("not open")});
   views_->hide();
   layout->addWidget(views_);
   for (std::size_t i = 0; i < 3; ++i) layout->addWidget(fields_.at(i));

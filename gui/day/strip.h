@@ -23,6 +23,8 @@ class StripField : public QFrame {
   // heights of the text.
   StripField(const QString& caption, const QString& brief, int least_em, bool grows);
 
+  // Has room for each of these, whatever its width in heights of the text.
+  void make_room_for(const QStringList& words);
   void say(const Said& said);
   [[nodiscard]] QString text() const { return whole_; }
   // Whether all of it is in sight.
@@ -44,6 +46,7 @@ class StripField : public QFrame {
 
   QString name_;
   QString brief_;
+  QStringList words_;
   QLabel* caption_;
   QLabel* value_;
   QBoxLayout* layout_;

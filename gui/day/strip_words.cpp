@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 
 namespace walkdown::gui {
@@ -26,7 +27,7 @@ Said show_words(const Snapshot& seen) {
   const auto left = *seen.state.show_at_ms - seen.now.at_ms;
   const QString at = Strip::tr("show at %1").arg(clock_words(*seen.state.show_at_ms));
   if (left < 0) return {Strip::tr("%1 past").arg(span_words(-left)), "", at};
-  const QString more = at + QChar('\n') + q(seen.schedule.say);
+  const QString more = at + QChar('\n') + translated(seen.schedule.say);
   if (seen.schedule.feasible) return {span_words(left), "", more};
   return {Strip::tr("%1, too short").arg(span_words(left)), "bad", more};
 }
@@ -57,7 +58,7 @@ Said release_words(const Snapshot& seen) {
             Strip::tr("signed by %1 and %2").arg(q(state.release.by), q(state.release.second))};
   }
   if (state.release.word == day::ReleaseWord::pending) {
-    return {Strip::tr("waits for the second signature"), "warn", q(state.release.why)};
+    return {Strip::tr("waits for the second signature"), "warn", translated(state.release.why)};
   }
   if (!state.against.empty()) {
     const QString count =
@@ -125,7 +126,8 @@ Said written_words(const Snapshot& seen) {
   if (!seen.trouble.isEmpty()) return {Strip::tr("NOT WRITTEN"), "bad", seen.trouble};
   if (seen.told.empty()) return {QString(), "", {}};
   const auto& last = seen.told.back();
-  return {QStringLiteral("%1 %2").arg(clock_words_s(last.at_ms), q(last.say)), "", q(last.say)};
+  return {QStringLiteral("%1 %2").arg(clock_words_s(last.at_ms), translated(last.say)), "",
+          translated(last.say)};
 }
 
 }  // namespace walkdown::gui

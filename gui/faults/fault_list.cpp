@@ -8,6 +8,7 @@
 #include <string>
 #include <utility>
 
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 
 namespace walkdown::gui {
@@ -34,7 +35,7 @@ std::vector<Fault> found(const plan::Plan& plan, const match::Outcome& outcome) 
     fault.kind = words(finding.kind, finding.by);
     fault.position = q(place_of(plan, finding.pins));
     fault.where = pins_words(finding.pins);
-    fault.say = q(finding.say);
+    fault.say = translated(finding.say);
     fault.confidence_pct = match::stated_pct(finding.confidence);
     if (finding.runner_up) {
       fault.runner_up = QString("%1 %2 %")
@@ -77,7 +78,7 @@ std::vector<Fault> rehooked(const plan::Plan& plan, const match::Outcome& outcom
     fault.kind = fits ? Faults::tr("fits now") : Faults::tr("re-hooked");
     fault.position = q(place_of(plan, pins));
     fault.where = pins_words(pins);
-    fault.say = fits ? q(it->rehook.why) : Faults::tr("Read these pins again.");
+    fault.say = fits ? translated(it->rehook.why) : Faults::tr("Read these pins again.");
     fault.pins = pins;
     (fits ? done : waiting).push_back(std::move(fault));
   }

@@ -6,6 +6,7 @@
 
 #include "checklist/desk/tell.h"
 #include "gui/field/pin_current.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/pieces.h"
@@ -139,7 +140,7 @@ void PinPage::fill_findings(const match::Outcome& outcome) {
                                 .arg(words(finding.kind, finding.by))
                                 .arg(match::stated_pct(finding.confidence)),
                             1.1, true));
-    below_->addWidget(label(q(finding.say)));
+    below_->addWidget(label(translated(finding.say)));
     if (finding.runner_up) {
       below_->addWidget(quiet_label(tr("Or else: %1 (%2 %)")
                                         .arg(words(finding.runner_up->kind, finding.runner_up->by))
@@ -194,7 +195,7 @@ void PinPage::fill_current(const match::Outcome& outcome) {
   below_->addWidget(label(current->measured ? tr("Current, by the measured loop")
                                             : tr("Current, by the planned loop at its worst"),
                           1.1, true));
-  QLabel* said = label(q(current->say));
+  QLabel* said = label(translated(current->say));
   set_tone(said, current->word == match::FiringWord::ok        ? "good"
                  : current->word == match::FiringWord::starved ? "bad"
                                                                : "warn");
@@ -205,7 +206,7 @@ QString PinPage::event_words(const PinEvent& event) const {
   const record::EntryView row = session_.ledger().rows()[event.row];
   QString text = clock_words_s(row.at_ms) + QStringLiteral("  ");
   if (event.rehook) {
-    text += q(desk::tell(session_.checklist(), record::entry_of(row)));
+    text += translated(desk::tell(session_.checklist(), record::entry_of(row)));
   } else {
     text += event.ohm ? tr("%1 ohm").arg(number_words(*event.ohm, 3)) : tr("above range");
     if (!event.counts) text += tr(" (before the re-hook)");

@@ -6,6 +6,7 @@
 #include <mutex>
 #include <variant>
 
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "reader/match/test_current.h"
 #include "reader/tester/link.h"
@@ -76,10 +77,10 @@ void Listener::listen(const std::string& path) {
 void Listener::work(Run& run, const std::string& path) {
   const audit::Planned& planned = desk_.prepared().planned;
   if (const Done may = match::may_read(planned.plan, planned.tester.model); !may) {
-    return run.tell(LinkWord::trouble, q(may.error().sentence()));
+    return run.tell(LinkWord::trouble, translated(may.error()));
   }
   auto link = tester::Link::open(path, planned.tester.port);
-  if (!link) return run.tell(LinkWord::trouble, q(link.error().sentence()));
+  if (!link) return run.tell(LinkWord::trouble, translated(link.error()));
   const tester::LineParser parser = desk_.parser();
   cli::Intake intake(parser, walk_for(parser, planned), desk_.writer());
   run.listen(*link, intake);
@@ -136,9 +137,9 @@ bool Listener::Run::step(const tester::Event& event, cli::Intake& intake) {
   } else if (std::holds_alternative<what::Back>(event)) {
     tell(LinkWord::quiet);
   } else if (const auto* trouble = std::get_if<what::Trouble>(&event)) {
-    tell(LinkWord::trouble, q(trouble->error.sentence()));
+    tell(LinkWord::trouble, translated(trouble->error));
   }
-  if (!took) tell(LinkWord::trouble, q(took.error().sentence()));
+  if (!took) tell(LinkWord::trouble, translated(took.error()));
   return took.ok() && !std::holds_alternative<what::Stopped>(event);
 }
 

@@ -2,6 +2,7 @@
 #include "gui/live/session.h"
 
 #include "gui/live/watcher.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 
 namespace walkdown::gui {
@@ -33,7 +34,7 @@ Session::~Session() {
 void Session::act(Doer::Act act, QObject* owner, const std::function<void()>& after) {
   doer_->act(std::move(act), owner, [this, after](const desk::Entry& entry) {
     if (!entry) {
-      Q_EMIT said(q(entry.error().sentence()), QStringLiteral("bad"));
+      Q_EMIT said(translated(entry.error()), QStringLiteral("bad"));
       return;
     }
     Q_EMIT said(tr("Written as entry %1.").arg(*entry), QStringLiteral("good"));

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "checklist/record/merkle.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 
 namespace walkdown::gui {
@@ -68,7 +69,7 @@ Snapshot Watcher::snapshot() const {
   out.told = desk_.told(kTold);
   out.mark = q(record::mark(desk_.head().root));
   if (const auto why = desk_.disagrees()) out.trouble = q(*why);
-  if (const Done health = desk_.health(); !health) out.trouble = q(health.error().sentence());
+  if (const Done health = desk_.health(); !health) out.trouble = translated(health.error());
   return out;
 }
 

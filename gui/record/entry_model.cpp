@@ -5,6 +5,7 @@
 #include <array>
 
 #include "checklist/desk/tell.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 
 namespace walkdown::gui {
@@ -70,7 +71,7 @@ QVariant EntryModel::data(const QModelIndex& index, int role) const {
     case 2:
       return q(row.kind);
     default:
-      return q(desk::tell(list_, record::entry_of(row)));
+      return translated(desk::tell(list_, record::entry_of(row)));
   }
 }
 

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "checklist/desk/copy.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/background.h"
 #include "gui/parts/flow_layout.h"
@@ -127,7 +128,7 @@ void RecordView::told(const Result<record::Report>& report) {
   verify_->setEnabled(true);
   if (!report) {
     set_tone(verified_, "bad");
-    return verified_->setText(q(report.error().sentence()));
+    return verified_->setText(translated(report.error()));
   }
   set_tone(verified_, report->holds ? "good" : "bad");
   if (report->holds) {
@@ -138,7 +139,7 @@ void RecordView::told(const Result<record::Report>& report) {
   } else {
     verified_->setText(tr("DOES NOT HOLD, line %1: %2")
                            .arg(static_cast<qulonglong>(report->first_bad.value_or(0)))
-                           .arg(q(report->why)));
+                           .arg(translated(report->why)));
   }
 }
 

@@ -5,6 +5,7 @@
 
 #include "checklist/report/build.h"
 #include "checklist/report/html.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/ask_file.h"
 #include "gui/parts/background.h"
@@ -54,7 +55,7 @@ void ReportView::make() {
 void ReportView::told(const Result<std::string>& html) {
   make_->setEnabled(true);
   set_tone(said_, html ? "" : "bad");
-  if (!html) return said_->setText(q(html.error().sentence()));
+  if (!html) return said_->setText(translated(html.error()));
   html_ = *html;
   dress(look_);
   page_->show();
@@ -89,7 +90,7 @@ void ReportView::save_html() {
 
 void ReportView::saved(const QString& path, const Done& kept) {
   set_tone(said_, kept ? "" : "bad");
-  said_->setText(kept ? tr("Saved: %1").arg(path) : q(kept.error().sentence()));
+  said_->setText(kept ? tr("Saved: %1").arg(path) : translated(kept.error()));
 }
 
 void ReportView::print() {

@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QVBoxLayout>
 
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/ask_file.h"
 #include "gui/parts/background.h"
@@ -58,7 +59,7 @@ void LearnDialog::try_it() {
   profile_ = profile_for(base_, first);
   const auto made = pattern_of(first, sample_->markings());
   if (!made) {
-    pattern_label_->setText(q(made.error().sentence()));
+    pattern_label_->setText(translated(made.error()));
     return tried_->clear();
   }
   pattern_ = *made;
@@ -68,13 +69,13 @@ void LearnDialog::try_it() {
     lines.push_back(line.toStdString());
   }
   const auto tried = try_pattern(profile_, pattern_, lines);
-  if (!tried) return pattern_label_->setText(q(tried.error().sentence()));
+  if (!tried) return pattern_label_->setText(translated(tried.error()));
   QString text;
   all_taken_ = !tried->empty();
   for (const Tried& each : *tried) {
     all_taken_ = all_taken_ && each.taken;
     text += (each.taken ? tr("taken: ") : tr("NOT taken: ")) + q(each.line) +
-            QStringLiteral("  \u2192  ") + q(each.what) + QChar('\n');
+            QStringLiteral("  \u2192  ") + translated(each.what) + QChar('\n');
   }
   tried_->setPlainText(text);
   save_->setEnabled(all_taken_);
@@ -88,7 +89,7 @@ void LearnDialog::save() {
       this, [path, text] { return save_file(path, text); },
       [this](const Done& kept) {
         if (kept) return accept();
-        pattern_label_->setText(q(kept.error().sentence()));
+        pattern_label_->setText(translated(kept.error()));
       });
 }
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "gui/day/strip_words.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/background.h"
 #include "gui/parts/flow_layout.h"
@@ -47,7 +48,7 @@ TesterView::TesterView(Session& session, QWidget* parent)
   layout->addWidget(link_);
   const audit::Planned& planned = session.prepared().planned;
   layout->addWidget(
-      quiet_label(q(match::judge_test_current(planned.plan, planned.tester.model).say)));
+      quiet_label(translated(match::judge_test_current(planned.plan, planned.tester.model).say)));
   layout->addWidget(walk_);
   layout->addWidget(quiet_label(tr("Lines as they came and what each became; all are on disk")));
   layout->addWidget(lines_, 1);

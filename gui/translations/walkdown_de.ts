@@ -1121,6 +1121,1705 @@
   </message>
  </context>
  <context>
+  <name>Sentences</name>
+  <message>
+   <source>pin %1 of rail %2, module %3</source>
+   <translation>Stift %1 auf Schiene %2, Modul %3</translation>
+  </message>
+  <message>
+   <source>Check the plug, the lead and the igniter on %1: the circuit is open; mend it, then read it again</source>
+   <translation>Stecker, Leitung und Zünder an %1 prüfen: der Kreis ist offen; beheben, dann neu messen</translation>
+  </message>
+  <message>
+   <source>Take the shunt off the lead on %1, or find where its two conductors touch; then read it again</source>
+   <translation>Den Kurzschluss von der Leitung an %1 nehmen, oder suchen, wo sich ihre zwei Leiter berühren; dann neu messen</translation>
+  </message>
+  <message>
+   <source>Count the igniters on %1: one fewer is connected than planned; add it, then read it again</source>
+   <translation>Zünder an %1 zählen: einer weniger ist angeschlossen als geplant; anschließen, dann neu messen</translation>
+  </message>
+  <message>
+   <source>Count the igniters on %1: one more is connected than planned; take it off, then read it again</source>
+   <translation>Zünder an %1 zählen: einer mehr ist angeschlossen als geplant; abnehmen, dann neu messen</translation>
+  </message>
+  <message>
+   <source>Make the splices and the plug on %1 anew: a joint adds resistance; then read it again</source>
+   <translation>Verbindungen und Stecker an %1 neu machen: eine Verbindung fügt Widerstand hinzu; dann neu messen</translation>
+  </message>
+  <message>
+   <source>Dry and insulate the splices on %1: current leaks past the igniter; then read it again</source>
+   <translation>Verbindungen an %1 trocknen und isolieren: Strom fließt am Zünder vorbei; dann neu messen</translation>
+  </message>
+  <message>
+   <source>Re-seat the plug and tug each splice on %1: its readings jump; then read it several times</source>
+   <translation>Stecker neu einstecken und an jeder Verbindung an %1 ziehen: die Messwerte springen; dann mehrmals messen</translation>
+  </message>
+  <message>
+   <source>See whose lead is on %1: nothing is planned there; move it to its own pin, then read both again</source>
+   <translation>Sehen, wessen Leitung an %1 ist: dort ist nichts geplant; auf ihren eigenen Stift setzen, dann beide neu messen</translation>
+  </message>
+  <message>
+   <source>Compare length and gauge of the lead on %1 with the plan; change the one that is wrong, then read it again</source>
+   <translation>Länge und Querschnitt der Leitung an %1 mit dem Plan vergleichen; was falsch ist, ändern, dann neu messen</translation>
+  </message>
+  <message>
+   <source>Compare the type of igniter on %1 with the plan; change it, then read it again</source>
+   <translation>Die Art des Zünders an %1 mit dem Plan vergleichen; tauschen, dann neu messen</translation>
+  </message>
+  <message>
+   <source>Read %1 again: its readings cannot be believed or explained; if they stay, trace its circuit by eye</source>
+   <translation>%1 neu messen: die Messwerte sind nicht glaubhaft oder nicht zu erklären; wenn sie bleiben, den Kreis mit dem Auge verfolgen</translation>
+  </message>
+  <message>
+   <source>Exchange the leads on %1 and %2; then read both again</source>
+   <translation>Die Leitungen an %1 und %2 tauschen; dann beide neu messen</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pin too high: move each back to its own pin, then read the rail again</source>
+   <translation>An Modul %1, Schiene %2, sitzen die für Stift %3 bis %4 geplanten Leitungen %5 Stift zu hoch: jede auf ihren eigenen Stift zurücksetzen, dann die Schiene neu messen</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pins too high: move each back to its own pin, then read the rail again</source>
+   <translation>An Modul %1, Schiene %2, sitzen die für Stift %3 bis %4 geplanten Leitungen %5 Stifte zu hoch: jede auf ihren eigenen Stift zurücksetzen, dann die Schiene neu messen</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pin too low: move each back to its own pin, then read the rail again</source>
+   <translation>An Modul %1, Schiene %2, sitzen die für Stift %3 bis %4 geplanten Leitungen %5 Stift zu tief: jede auf ihren eigenen Stift zurücksetzen, dann die Schiene neu messen</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pins too low: move each back to its own pin, then read the rail again</source>
+   <translation>An Modul %1, Schiene %2, sitzen die für Stift %3 bis %4 geplanten Leitungen %5 Stifte zu tief: jede auf ihren eigenen Stift zurücksetzen, dann die Schiene neu messen</translation>
+  </message>
+  <message>
+   <source>Unplug rail %1 of module %2 and turn it round; then read it again</source>
+   <translation>Schiene %1 von Modul %2 ausstecken und umdrehen; dann neu messen</translation>
+  </message>
+  <message>
+   <source>Exchange the plugs of rail %1 of module %2 and rail %3 of module %4; then read both again</source>
+   <translation>Die Stecker von Schiene %1 an Modul %2 und Schiene %3 an Modul %4 tauschen; dann beide neu messen</translation>
+  </message>
+  <message>
+   <source>Exchange modules %1 and %2 (or their addresses); then read both again</source>
+   <translation>Module %1 und %2 (oder ihre Adressen) tauschen; dann beide neu messen</translation>
+  </message>
+  <message>
+   <source>Touch the tester's probe tips together, zero it, and read the field again: every reading is off by the same ohms</source>
+   <translation>Die Prüfspitzen zusammenhalten, den Prüfer nullen und das Feld neu messen: jeder Messwert liegt um dieselben Ohm daneben</translation>
+  </message>
+  <message>
+   <source>Check gauge and material of the wire on the reels against the plan: all leads are off by one factor; correct the plan or the wire, then read again</source>
+   <translation>Querschnitt und Material des Drahts auf den Rollen mit dem Plan vergleichen: alle Leitungen weichen um einen Faktor ab; Plan oder Draht berichtigen, dann neu messen</translation>
+  </message>
+  <message>
+   <source>%1; no reading tells this from %2: to decide, %3</source>
+   <translation>%1; kein Messwert unterscheidet das von: %2. Um zu entscheiden: %3</translation>
+  </message>
+  <message>
+   <source>%1; or it is, at %2 %, %3: to decide, %4</source>
+   <translation>%1; oder es ist, mit %2 %: %3. Um zu entscheiden: %4</translation>
+  </message>
+  <message>
+   <source>an open circuit</source>
+   <translation>ein offener Kreis</translation>
+  </message>
+  <message>
+   <source>a short</source>
+   <translation>ein Kurzschluss</translation>
+  </message>
+  <message>
+   <source>one igniter too few</source>
+   <translation>ein Zünder zu wenig</translation>
+  </message>
+  <message>
+   <source>one igniter too many</source>
+   <translation>ein Zünder zu viel</translation>
+  </message>
+  <message>
+   <source>a poor joint</source>
+   <translation>eine schlechte Verbindung</translation>
+  </message>
+  <message>
+   <source>a leak</source>
+   <translation>ein Nebenschluss</translation>
+  </message>
+  <message>
+   <source>a loose contact</source>
+   <translation>ein Wackelkontakt</translation>
+  </message>
+  <message>
+   <source>somebody else's lead</source>
+   <translation>eine fremde Leitung</translation>
+  </message>
+  <message>
+   <source>a lead of another length or gauge</source>
+   <translation>eine Leitung anderer Länge oder anderen Querschnitts</translation>
+  </message>
+  <message>
+   <source>another type of igniter</source>
+   <translation>eine andere Art Zünder</translation>
+  </message>
+  <message>
+   <source>test leads that were not zeroed</source>
+   <translation>nicht genullte Prüfleitungen</translation>
+  </message>
+  <message>
+   <source>another wire throughout</source>
+   <translation>durchweg anderer Draht</translation>
+  </message>
+  <message>
+   <source>something that no reading explains</source>
+   <translation>etwas, das kein Messwert erklärt</translation>
+  </message>
+  <message>
+   <source>see whether the shunt of %1 is still on</source>
+   <translation>sehen, ob der Kurzschluss an %1 noch sitzt</translation>
+  </message>
+  <message>
+   <source>count the igniters on %1</source>
+   <translation>die Zünder an %1 zählen</translation>
+  </message>
+  <message>
+   <source>tug each splice on %1 and read it again</source>
+   <translation>an jeder Verbindung an %1 ziehen und neu messen</translation>
+  </message>
+  <message>
+   <source>see whether a splice on %1 is wet</source>
+   <translation>sehen, ob eine Verbindung an %1 nass ist</translation>
+  </message>
+  <message>
+   <source>tug the plug and the splices on %1 and read it again</source>
+   <translation>an Stecker und Verbindungen an %1 ziehen und neu messen</translation>
+  </message>
+  <message>
+   <source>compare the lead on %1 with the plan</source>
+   <translation>die Leitung an %1 mit dem Plan vergleichen</translation>
+  </message>
+  <message>
+   <source>read the label of the igniter on %1</source>
+   <translation>das Etikett des Zünders an %1 lesen</translation>
+  </message>
+  <message>
+   <source>touch the tester's probe tips together and read that</source>
+   <translation>die Prüfspitzen zusammenhalten und messen</translation>
+  </message>
+  <message>
+   <source>read gauge and material on the reels</source>
+   <translation>Querschnitt und Material auf den Rollen lesen</translation>
+  </message>
+  <message>
+   <source>unplug the lead on %1 and look at it</source>
+   <translation>die Leitung an %1 ausstecken und ansehen</translation>
+  </message>
+  <message>
+   <source>read the tags of the leads on %1 and %2</source>
+   <translation>die Schilder der Leitungen an %1 und %2 lesen</translation>
+  </message>
+  <message>
+   <source>pull the lead on %1: if its tag is that of the pin %2 below, the row is shifted</source>
+   <translation>die Leitung an %1 ziehen: ist ihr Schild das des Stifts %2 darunter, ist die Reihe verschoben</translation>
+  </message>
+  <message>
+   <source>pull the lead on %1: if its tag is that of the pin %2 above, the row is shifted</source>
+   <translation>die Leitung an %1 ziehen: ist ihr Schild das des Stifts %2 darüber, ist die Reihe verschoben</translation>
+  </message>
+  <message>
+   <source>see which way round rail %1 of module %2 is plugged</source>
+   <translation>sehen, wie herum Schiene %1 von Modul %2 steckt</translation>
+  </message>
+  <message>
+   <source>read the tags on the plugs of rail %1, module %2 and rail %3, module %4</source>
+   <translation>die Schilder an den Steckern von Schiene %1, Modul %2 und Schiene %3, Modul %4 lesen</translation>
+  </message>
+  <message>
+   <source>read the number plates and addresses of modules %1 and %2</source>
+   <translation>Nummernschilder und Adressen der Module %1 und %2 lesen</translation>
+  </message>
+  <message>
+   <source>%1 and %2 exchanged</source>
+   <translation>%1 und %2 vertauscht</translation>
+  </message>
+  <message>
+   <source>pins %1 to %2 of rail %3, module %4 shifted by %5</source>
+   <translation>Stifte %1 bis %2 auf Schiene %3, Modul %4 um %5 verschoben</translation>
+  </message>
+  <message>
+   <source>rail %1 of module %2 turned round</source>
+   <translation>Schiene %1 von Modul %2 verdreht</translation>
+  </message>
+  <message>
+   <source>rail %1 of module %2 and rail %3 of module %4 exchanged</source>
+   <translation>Schiene %1 an Modul %2 und Schiene %3 an Modul %4 vertauscht</translation>
+  </message>
+  <message>
+   <source>modules %1 and %2 exchanged</source>
+   <translation>Module %1 und %2 vertauscht</translation>
+  </message>
+  <message>
+   <source>50 mA, WAC 212-17-317(6)</source>
+   <translation>50 mA, WAC 212-17-317(6)</translation>
+  </message>
+  <message>
+   <source>the maker's test_max_a of %1</source>
+   <translation>test_max_a des Herstellers für %1</translation>
+  </message>
+  <message>
+   <source>%1 % of the no-fire current of %2</source>
+   <translation>%1 % des Nichtzündstroms von %2</translation>
+  </message>
+  <message>
+   <source>The tester's current cannot be judged: its profile gives no test_current_a; look at the meter's and the igniters' data sheets before you connect it</source>
+   <translation>Der Strom des Prüfers ist nicht zu beurteilen: sein Profil nennt kein test_current_a; vor dem Anschließen die Datenblätter von Messgerät und Zündern ansehen</translation>
+  </message>
+  <message>
+   <source>The tester's current cannot be judged: %1 has no no_fire_a; type it in from the maker's data sheet before you connect the tester</source>
+   <translation>Der Strom des Prüfers ist nicht zu beurteilen: %1 hat kein no_fire_a; vor dem Anschließen des Prüfers aus dem Datenblatt des Herstellers eintragen</translation>
+  </message>
+  <message>
+   <source>The tester drives %1 mA into a short, the limit is %2 mA (%3)</source>
+   <translation>Der Prüfer treibt %1 mA in einen Kurzschluss, die Grenze ist %2 mA (%3)</translation>
+  </message>
+  <message>
+   <source>The tester drives %1 mA into a short, not above the limit of %2 mA (%3)</source>
+   <translation>Der Prüfer treibt %1 mA in einen Kurzschluss, nicht über der Grenze von %2 mA (%3)</translation>
+  </message>
+  <message>
+   <source>reading with this tester is refused</source>
+   <translation>mit diesem Prüfer wird nicht gemessen</translation>
+  </message>
+  <message>
+   <source>use a tester that stays below it</source>
+   <translation>einen Prüfer nehmen, der darunter bleibt</translation>
+  </message>
+  <message>
+   <source>The firing current of %1 cannot be judged: its igniter or its wire is not in the igniter file; add it there and import the plan again</source>
+   <translation>Der Zündstrom von %1 ist nicht zu beurteilen: Zünder oder Draht stehen nicht in der Zünderdatei; dort eintragen und den Plan neu einlesen</translation>
+  </message>
+  <message>
+   <source>The firing current cannot be judged: the igniter file has no [supply]</source>
+   <translation>Der Zündstrom ist nicht zu beurteilen: die Zünderdatei hat kein [supply]</translation>
+  </message>
+  <message>
+   <source>The firing current cannot be judged: no all_fire_a is given for %1; take it from the maker's sheet</source>
+   <translation>Der Zündstrom ist nicht zu beurteilen: für %1 ist kein all_fire_a angegeben; aus dem Blatt des Herstellers nehmen</translation>
+  </message>
+  <message>
+   <source>%1: %2 A at least through each igniter, %3 times its all-fire current of %4 A</source>
+   <translation>%1: mindestens %2 A durch jeden Zünder, das %3-fache seines Allzündstroms von %4 A</translation>
+  </message>
+  <message>
+   <source>%1; the loop may have %2 ohm, it has %3</source>
+   <translation>%1; die Schleife darf %2 Ohm haben, sie hat %3</translation>
+  </message>
+  <message>
+   <source>%1; in a series string the fastest bridge may part before the slowest has started: use the maker's series current</source>
+   <translation>%1; in einer Reihe kann die schnellste Brücke reißen, bevor die langsamste begonnen hat: den Reihenstrom des Herstellers nehmen</translation>
+  </message>
+  <message>
+   <source>not answered yet</source>
+   <translation>noch nicht beantwortet</translation>
+  </message>
+  <message>
+   <source>due at %1, not answered yet</source>
+   <translation>fällig um %1, noch nicht beantwortet</translation>
+  </message>
+  <message>
+   <source>waits for its second signature</source>
+   <translation>wartet auf die zweite Unterschrift</translation>
+  </message>
+  <message>
+   <source>was answered more than %1 ago</source>
+   <translation>wurde vor mehr als %1 beantwortet</translation>
+  </message>
+  <message>
+   <source>was read more than %1 ago</source>
+   <translation>wurde vor mehr als %1 gemessen</translation>
+  </message>
+  <message>
+   <source>waived by %1 and %2: %3 (%4)</source>
+   <translation>erlassen von %1 und %2: %3 (%4)</translation>
+  </message>
+  <message>
+   <source>the show has no site to measure on</source>
+   <translation>die Show hat kein Gelände, auf dem zu messen wäre</translation>
+  </message>
+  <message>
+   <source>the wait after the last thunder is over</source>
+   <translation>die Wartezeit nach dem letzten Donner ist vorbei</translation>
+  </message>
+  <message>
+   <source>no thunder near enough was told</source>
+   <translation>kein naher Donner ist gemeldet</translation>
+  </message>
+  <message>
+   <source>thunder: wait until %1</source>
+   <translation>Donner: warten bis %1</translation>
+  </message>
+  <message>
+   <source>wait until %1</source>
+   <translation>warten bis %1</translation>
+  </message>
+  <message>
+   <source>the wait is over</source>
+   <translation>die Wartezeit ist vorbei</translation>
+  </message>
+  <message>
+   <source>the wait begins with %1</source>
+   <translation>die Wartezeit beginnt mit %1</translation>
+  </message>
+  <message>
+   <source>%1 has the %2</source>
+   <translation>%1 hat: %2</translation>
+  </message>
+  <message>
+   <source>%1 has the %2, in the field</source>
+   <translation>%1 hat: %2, im Feld</translation>
+  </message>
+  <message>
+   <source>the %1 is in the %2</source>
+   <translation>%1 liegt in: %2</translation>
+  </message>
+  <message>
+   <source>the tag of %1 is not back</source>
+   <translation>die Marke von %1 ist nicht zurück</translation>
+  </message>
+  <message>
+   <source>%1 while %2 is in the field</source>
+   <translation>%1, während %2 im Feld ist</translation>
+  </message>
+  <message>
+   <source>%1; it has to be %2</source>
+   <translation>%1; gehört: %2</translation>
+  </message>
+  <message>
+   <source>%1 or %2</source>
+   <translation>%1 oder %2</translation>
+  </message>
+  <message>
+   <source>with the %1</source>
+   <translation>bei %1</translation>
+  </message>
+  <message>
+   <source>in the %1</source>
+   <translation>in %1</translation>
+  </message>
+  <message>
+   <source>nobody is in the field</source>
+   <translation>niemand ist im Feld</translation>
+  </message>
+  <message>
+   <source>%1 is in the field</source>
+   <translation>%1 ist im Feld</translation>
+  </message>
+  <message>
+   <source>%1 are in the field: %2</source>
+   <translation>%1 sind im Feld: %2</translation>
+  </message>
+  <message>
+   <source>gusts of %1 are above %2</source>
+   <translation>Böen von %1 liegen über %2</translation>
+  </message>
+  <message>
+   <source>a mean wind of %1 is above %2</source>
+   <translation>ein mittlerer Wind von %1 liegt über %2</translation>
+  </message>
+  <message>
+   <source>gusts of %1 are above %2, over %3</source>
+   <translation>Böen von %1 liegen über %2, über %3</translation>
+  </message>
+  <message>
+   <source>a mean wind of %1 is above %2, over %3</source>
+   <translation>ein mittlerer Wind von %1 liegt über %2, über %3</translation>
+  </message>
+  <message>
+   <source>the last wind was read by somebody who may not</source>
+   <translation>den letzten Wind hat jemand gemessen, der es nicht darf</translation>
+  </message>
+  <message>
+   <source>mean %1, gusts %2, by %3</source>
+   <translation>Mittel %1, Böen %2, von %3</translation>
+  </message>
+  <message>
+   <source>no wind over %1 was read yet</source>
+   <translation>noch kein Wind über %1 gemessen</translation>
+  </message>
+  <message>
+   <source>nothing is known</source>
+   <translation>nichts ist bekannt</translation>
+  </message>
+  <message>
+   <source>no pin is planned, so there is nothing that could fit</source>
+   <translation>kein Stift ist geplant, also kann nichts passen</translation>
+  </message>
+  <message>
+   <source>all %1 planned pins fit</source>
+   <translation>alle %1 geplanten Stifte passen</translation>
+  </message>
+  <message>
+   <source>%1 of %2 planned pins fit, %3 is waived by name</source>
+   <translation>%1 von %2 geplanten Stiften passen, von %3 ist namentlich abgesehen</translation>
+  </message>
+  <message>
+   <source>%1 of %2 planned pins fit, %3 are waived by name</source>
+   <translation>%1 von %2 geplanten Stiften passen, von %3 ist namentlich abgesehen</translation>
+  </message>
+  <message>
+   <source>of %1 planned pins %2</source>
+   <translation>von %1 geplanten Stiften: %2</translation>
+  </message>
+  <message>
+   <source>%1 is unread</source>
+   <translation>%1 ungelesen</translation>
+  </message>
+  <message>
+   <source>%1 are unread</source>
+   <translation>%1 ungelesen</translation>
+  </message>
+  <message>
+   <source>%1 was read too long ago</source>
+   <translation>%1 vor zu langer Zeit gelesen</translation>
+  </message>
+  <message>
+   <source>%1 were read too long ago</source>
+   <translation>%1 vor zu langer Zeit gelesen</translation>
+  </message>
+  <message>
+   <source>%1 are unread, %2</source>
+   <translation>%1 ungelesen, %2</translation>
+  </message>
+  <message>
+   <source>%1 is unread, %2</source>
+   <translation>%1 ungelesen, %2</translation>
+  </message>
+  <message>
+   <source>%1 was read too long ago, %2</source>
+   <translation>%1 vor zu langer Zeit gelesen, %2</translation>
+  </message>
+  <message>
+   <source>%1 were read too long ago, %2</source>
+   <translation>%1 vor zu langer Zeit gelesen, %2</translation>
+  </message>
+  <message>
+   <source>%1 does not fit (%2)</source>
+   <translation>%1 passt nicht (%2)</translation>
+  </message>
+  <message>
+   <source>%1 do not fit (%2)</source>
+   <translation>%1 passen nicht (%2)</translation>
+  </message>
+  <message>
+   <source>%1 fits</source>
+   <translation>%1 passt</translation>
+  </message>
+  <message>
+   <source>%1 doubtful</source>
+   <translation>%1 zweifelhaft</translation>
+  </message>
+  <message>
+   <source>%1 low</source>
+   <translation>%1 niedrig</translation>
+  </message>
+  <message>
+   <source>%1 high</source>
+   <translation>%1 hoch</translation>
+  </message>
+  <message>
+   <source>%1 open</source>
+   <translation>%1 offen</translation>
+  </message>
+  <message>
+   <source>%1 short</source>
+   <translation>%1 kurzgeschlossen</translation>
+  </message>
+  <message>
+   <source>%1 unsteady</source>
+   <translation>%1 unruhig</translation>
+  </message>
+  <message>
+   <source>%1 stray</source>
+   <translation>%1 fremd</translation>
+  </message>
+  <message>
+   <source>%1 unread</source>
+   <translation>%1 ungelesen</translation>
+  </message>
+  <message>
+   <source>%1 stale</source>
+   <translation>%1 veraltet</translation>
+  </message>
+  <message>
+   <source>was found: %1</source>
+   <translation>gefunden: %1</translation>
+  </message>
+  <message>
+   <source>%1 is below %2</source>
+   <translation>%1 liegt unter %2</translation>
+  </message>
+  <message>
+   <source>%1 is above %2</source>
+   <translation>%1 liegt über %2</translation>
+  </message>
+  <message>
+   <source>%1; %2</source>
+   <translation>%1; %2</translation>
+  </message>
+  <message>
+   <source>the clock went back over a restart, so its age is not known</source>
+   <translation>die Uhr ging über einen Neustart zurück, daher ist das Alter nicht bekannt</translation>
+  </message>
+  <message>
+   <source>the wall clock stepped</source>
+   <translation>die Uhr wurde verstellt</translation>
+  </message>
+  <message>
+   <source>the machine was started anew</source>
+   <translation>der Rechner wurde neu gestartet</translation>
+  </message>
+  <message>
+   <source>the machine slept</source>
+   <translation>der Rechner hat geschlafen</translation>
+  </message>
+  <message>
+   <source>comes up again after the restart</source>
+   <translation>kommt nach dem Neustart noch einmal</translation>
+  </message>
+  <message>
+   <source>comes up again after a break</source>
+   <translation>kommt nach einer Unterbrechung noch einmal</translation>
+  </message>
+  <message>
+   <source>comes up again after the hold</source>
+   <translation>kommt nach dem Halt noch einmal</translation>
+  </message>
+  <message>
+   <source>a pin was read after the release</source>
+   <translation>ein Stift wurde nach der Freigabe gemessen</translation>
+  </message>
+  <message>
+   <source>thunder was heard</source>
+   <translation>Donner wurde gehört</translation>
+  </message>
+  <message>
+   <source>pins were hooked up anew</source>
+   <translation>Stifte wurden neu angeschlossen</translation>
+  </message>
+  <message>
+   <source>the show was moved to %1</source>
+   <translation>die Show wurde auf %1 verlegt</translation>
+  </message>
+  <message>
+   <source>a hold was called</source>
+   <translation>ein Halt wurde gerufen</translation>
+  </message>
+  <message>
+   <source>%1 called a hold</source>
+   <translation>%1 rief einen Halt</translation>
+  </message>
+  <message>
+   <source>%1 called a hold: %2</source>
+   <translation>%1 rief einen Halt: %2</translation>
+  </message>
+  <message>
+   <source>%1 went into the field</source>
+   <translation>%1 ging ins Feld</translation>
+  </message>
+  <message>
+   <source>%1 went into the field: %2</source>
+   <translation>%1 ging ins Feld: %2</translation>
+  </message>
+  <message>
+   <source>%1 went to %2</source>
+   <translation>%1 ging an %2</translation>
+  </message>
+  <message>
+   <source>%1 withdrew it</source>
+   <translation>%1 zog sie zurück</translation>
+  </message>
+  <message>
+   <source>%1 withdrew it: %2</source>
+   <translation>%1 zog sie zurück: %2</translation>
+  </message>
+  <message>
+   <source>the record was closed</source>
+   <translation>das Protokoll wurde geschlossen</translation>
+  </message>
+  <message>
+   <source>the record was closed: %1</source>
+   <translation>das Protokoll wurde geschlossen: %1</translation>
+  </message>
+  <message>
+   <source>every item holds</source>
+   <translation>jeder Punkt hält</translation>
+  </message>
+  <message>
+   <source>stands until %1 expires</source>
+   <translation>steht, bis %1 abläuft</translation>
+  </message>
+  <message>
+   <source>no stage is part of the release</source>
+   <translation>kein Abschnitt gehört zur Freigabe</translation>
+  </message>
+  <message>
+   <source>the pause after "%1" is not closed</source>
+   <translation>die Pause nach „%1“ ist nicht geschlossen</translation>
+  </message>
+  <message>
+   <source>%1 is open: %2</source>
+   <translation>%1 ist offen: %2</translation>
+  </message>
+  <message>
+   <source>%1 is due: %2</source>
+   <translation>%1 ist fällig: %2</translation>
+  </message>
+  <message>
+   <source>%1 is expired: %2</source>
+   <translation>%1 ist abgelaufen: %2</translation>
+  </message>
+  <message>
+   <source>%1 is broken: %2</source>
+   <translation>%1 ist gebrochen: %2</translation>
+  </message>
+  <message>
+   <source>%1 is refused: %2</source>
+   <translation>%1 ist verweigert: %2</translation>
+  </message>
+  <message>
+   <source>every item holds to the end of the show at %1</source>
+   <translation>jeder Punkt hält bis zum Ende der Show um %1</translation>
+  </message>
+  <message>
+   <source>a release for %1 is possible: begin %2 by %3</source>
+   <translation>eine Freigabe für %1 ist möglich: %2 bis %3 beginnen</translation>
+  </message>
+  <message>
+   <source>no show time is set</source>
+   <translation>keine Showzeit ist gesetzt</translation>
+  </message>
+  <message>
+   <source>the show of %1 was released; nothing has to begin before it any more</source>
+   <translation>die Show von %1 wurde freigegeben; davor muss nichts mehr beginnen</translation>
+  </message>
+  <message>
+   <source>%1 lasts only %2: answered by %3 it would not hold to the end of the show at %4</source>
+   <translation>%1 hält nur %2: bis %3 beantwortet, hielte es nicht bis zum Ende der Show um %4</translation>
+  </message>
+  <message>
+   <source>%1 cannot be done before %2, and had to be by %3: move the show by %4 or more</source>
+   <translation>%1 ist nicht vor %2 zu schaffen und hätte bis %3 sein müssen: die Show um %4 oder mehr verschieben</translation>
+  </message>
+  <message>
+   <source>as planned, %1 expires %2 before the show: answer it again between %3 and %4</source>
+   <translation>wie geplant läuft %1 %2 vor der Show ab: zwischen %3 und %4 noch einmal beantworten</translation>
+  </message>
+  <message>
+   <source>as planned, %1 expires %2 before the end of the show: answer it again between %3 and %4</source>
+   <translation>wie geplant läuft %1 %2 vor dem Ende der Show ab: zwischen %3 und %4 noch einmal beantworten</translation>
+  </message>
+  <message>
+   <source>%1: all %2 distances are kept</source>
+   <translation>%1: alle %2 Abstände sind eingehalten</translation>
+  </message>
+  <message>
+   <source>%1: %2, and %3 more</source>
+   <translation>%1: %2, und %3 mehr</translation>
+  </message>
+  <message>
+   <source>%1 lies inside %2, or too near its edge to tell</source>
+   <translation>%1 liegt in %2, oder zu nah am Rand, um es zu sagen</translation>
+  </message>
+  <message>
+   <source>%1 does not say how far %2 must be from %3: %4</source>
+   <translation>%1 sagt nicht, wie weit %2 von %3 sein muss: %4</translation>
+  </message>
+  <message>
+   <source>%1 is %2 from %3; %4 asks for %5</source>
+   <translation>%1 ist %2 von %3; %4 verlangt %5</translation>
+  </message>
+  <message>
+   <source>%1 lies outside the ground that is kept clear</source>
+   <translation>%1 liegt außerhalb der freigehaltenen Fläche</translation>
+  </message>
+  <message>
+   <source>the site does not show where %1 is</source>
+   <translation>das Gelände zeigt nicht, wo %1 ist</translation>
+  </message>
+  <message>
+   <source>the site shows no audience to measure to</source>
+   <translation>das Gelände zeigt kein Publikum, zu dem zu messen wäre</translation>
+  </message>
+  <message>
+   <source>%1 mm is above its largest calibre, %2 mm</source>
+   <translation>%1 mm liegt über ihrem größten Kaliber, %2 mm</translation>
+  </message>
+  <message>
+   <source>it has cues without a calibre, and the table no distance for those</source>
+   <translation>es hat Cues ohne Kaliber, und die Tabelle keinen Abstand für sie</translation>
+  </message>
+  <message>
+   <source>%1 over range</source>
+   <translation>%1 über dem Bereich</translation>
+  </message>
+  <message>
+   <source>%1 %2 ohm</source>
+   <translation>%1 %2 Ohm</translation>
+  </message>
+  <message>
+   <source>%1 answered %2: %3</source>
+   <translation>%1 beantwortete %2: %3</translation>
+  </message>
+  <message>
+   <source>%1 is enrolled as %2</source>
+   <translation>%1 ist eingetragen als %2</translation>
+  </message>
+  <message>
+   <source>%1 looked and confirms: %2</source>
+   <translation>%1 hat hingesehen und bestätigt: %2</translation>
+  </message>
+  <message>
+   <source>%1 closed the pause after "%2"</source>
+   <translation>%1 schloss die Pause nach „%2“</translation>
+  </message>
+  <message>
+   <source>%1 set the show for %2</source>
+   <translation>%1 setzte die Show auf %2</translation>
+  </message>
+  <message>
+   <source>wind: mean %1 m/s, gusts %2 m/s over %3, by %4</source>
+   <translation>Wind: Mittel %1 m/s, Böen %2 m/s über %3, von %4</translation>
+  </message>
+  <message>
+   <source>the instrument</source>
+   <translation>dem Gerät</translation>
+  </message>
+  <message>
+   <source>instrument</source>
+   <translation>Gerät</translation>
+  </message>
+  <message>
+   <source>somebody</source>
+   <translation>jemand</translation>
+  </message>
+  <message>
+   <source>thunder was heard, %1 s after its flash</source>
+   <translation>Donner wurde gehört, %1 s nach dem Blitz</translation>
+  </message>
+  <message>
+   <source>%1 is out of the field</source>
+   <translation>%1 ist aus dem Feld</translation>
+  </message>
+  <message>
+   <source>%1 hung a tag</source>
+   <translation>%1 hängte eine Marke auf</translation>
+  </message>
+  <message>
+   <source>%1 has the tag back</source>
+   <translation>%1 hat die Marke zurück</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 is out of the field</source>
+   <translation>%1 sagt, dass %2 aus dem Feld ist</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 is out of the field: %3</source>
+   <translation>%1 sagt, dass %2 aus dem Feld ist: %3</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 has the tag back</source>
+   <translation>%1 sagt, dass %2 die Marke zurückhat</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 has the tag back: %3</source>
+   <translation>%1 sagt, dass %2 die Marke zurückhat: %3</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 hung a tag</source>
+   <translation>%1 sagt, dass %2 eine Marke aufhängte</translation>
+  </message>
+  <message>
+   <source>%1 signed for the %2 that %3 holds</source>
+   <translation>%1 unterschrieb für: %2, noch bei %3</translation>
+  </message>
+  <message>
+   <source>%1 gave the %2 to %3</source>
+   <translation>%1 übergab an %3: %2</translation>
+  </message>
+  <message>
+   <source>%1 put the %2 into the %3</source>
+   <translation>%1 legte ab in %3: %2</translation>
+  </message>
+  <message>
+   <source>%1 took the %2 out of the %3</source>
+   <translation>%1 nahm aus %3: %2</translation>
+  </message>
+  <message>
+   <source>%1 lifted the hold</source>
+   <translation>%1 hob den Halt auf</translation>
+  </message>
+  <message>
+   <source>%1 lifted the hold: %2</source>
+   <translation>%1 hob den Halt auf: %2</translation>
+  </message>
+  <message>
+   <source>%1 waives %2, which reads %3</source>
+   <translation>%1 sieht ab von %2, Befund: %3</translation>
+  </message>
+  <message>
+   <source>%1 waives %2, which reads %3: %4</source>
+   <translation>%1 sieht ab von %2, Befund %3: %4</translation>
+  </message>
+  <message>
+   <source>%1 waives %2</source>
+   <translation>%1 sieht ab von %2</translation>
+  </message>
+  <message>
+   <source>%1 waives %2: %3</source>
+   <translation>%1 sieht ab von %2: %3</translation>
+  </message>
+  <message>
+   <source>%1 signed the release</source>
+   <translation>%1 unterschrieb die Freigabe</translation>
+  </message>
+  <message>
+   <source>%1 withdrew the release</source>
+   <translation>%1 zog die Freigabe zurück</translation>
+  </message>
+  <message>
+   <source>%1 withdrew the release: %2</source>
+   <translation>%1 zog die Freigabe zurück: %2</translation>
+  </message>
+  <message>
+   <source>hooked up anew: %1</source>
+   <translation>neu angeschlossen: %1</translation>
+  </message>
+  <message>
+   <source>hooked up anew: %1 (%2)</source>
+   <translation>neu angeschlossen: %1 (%2)</translation>
+  </message>
+  <message>
+   <source>the whole field</source>
+   <translation>das ganze Feld</translation>
+  </message>
+  <message>
+   <source>module %1 rail %2</source>
+   <translation>Modul %1 Schiene %2</translation>
+  </message>
+  <message>
+   <source>module %1</source>
+   <translation>Modul %1</translation>
+  </message>
+  <message>
+   <source>a line was not taken: %1</source>
+   <translation>eine Zeile wurde nicht angenommen: %1</translation>
+  </message>
+  <message>
+   <source>the field reads: %1</source>
+   <translation>Befund des Feldes: %1</translation>
+  </message>
+  <message>
+   <source>%1 states: %2</source>
+   <translation>%1 erklärt: %2</translation>
+  </message>
+  <message>
+   <source>the record was opened, with the checklist "%1"</source>
+   <translation>das Protokoll wurde eröffnet, mit der Prüfliste „%1“</translation>
+  </message>
+  <message>
+   <source>the program was started anew</source>
+   <translation>das Programm wurde neu gestartet</translation>
+  </message>
+  <message>
+   <source>the machine slept for %1</source>
+   <translation>der Rechner hat %1 geschlafen</translation>
+  </message>
+  <message>
+   <source>the wall clock stepped back by %1</source>
+   <translation>die Uhr wurde um %1 zurückgestellt</translation>
+  </message>
+  <message>
+   <source>the wall clock stepped on by %1</source>
+   <translation>die Uhr wurde um %1 vorgestellt</translation>
+  </message>
+  <message>
+   <source>a crash left lines that were never acknowledged; they are kept in %1</source>
+   <translation>ein Absturz hinterließ nie bestätigte Zeilen; sie liegen in %1</translation>
+  </message>
+  <message>
+   <source>a witness's signature that cannot be read</source>
+   <translation>die Unterschrift eines Zeugen, die nicht zu lesen ist</translation>
+  </message>
+  <message>
+   <source>%1 signed as a witness that the first %2 entries stood at %3</source>
+   <translation>%1 bezeugte: die ersten %2 Einträge standen um %3</translation>
+  </message>
+  <message>
+   <source>a time-stamp that does not hold</source>
+   <translation>ein Zeitstempel, der nicht hält</translation>
+  </message>
+  <message>
+   <source>%1 signed that the first %2 entries stood at %3 (RFC 3161 time-stamp)</source>
+   <translation>%1 bestätigte: die ersten %2 Einträge standen um %3 (Zeitstempel nach RFC 3161)</translation>
+  </message>
+  <message>
+   <source>the checksum is missing</source>
+   <translation>die Prüfsumme fehlt</translation>
+  </message>
+  <message>
+   <source>the checksum is %1, the line itself gives %2</source>
+   <translation>die Prüfsumme ist %1, die Zeile selbst ergibt %2</translation>
+  </message>
+  <message>
+   <source>the unit %1 is not one of resistance</source>
+   <translation>die Einheit %1 ist keine des Widerstands</translation>
+  </message>
+  <message>
+   <source>the tester says that it has no number</source>
+   <translation>der Prüfer sagt, dass er keine Zahl hat</translation>
+  </message>
+  <message>
+   <source>the value %1 is neither a number nor a word for above range</source>
+   <translation>der Wert %1 ist weder eine Zahl noch ein Wort für „über dem Bereich“</translation>
+  </message>
+  <message>
+   <source>the value %1 is outside -1000 ohm .. 1e9 ohm</source>
+   <translation>der Wert %1 liegt außerhalb -1000 Ohm .. 1e9 Ohm</translation>
+  </message>
+  <message>
+   <source>the line is longer than 4096 bytes</source>
+   <translation>die Zeile ist länger als 4096 Byte</translation>
+  </message>
+  <message>
+   <source>the line is blank</source>
+   <translation>die Zeile ist leer</translation>
+  </message>
+  <message>
+   <source>the line has a NUL byte inside: a byte was damaged on the way</source>
+   <translation>die Zeile enthält ein NUL-Byte: ein Byte wurde unterwegs beschädigt</translation>
+  </message>
+  <message>
+   <source>the line is not in the form that the tester profile describes</source>
+   <translation>die Zeile hat nicht die Form, die das Prüferprofil beschreibt</translation>
+  </message>
+  <message>
+   <source>the line number %1 is not a whole number</source>
+   <translation>die Zeilennummer %1 ist keine ganze Zahl</translation>
+  </message>
+  <message>
+   <source>the %1 is not a number from 1 to 9999</source>
+   <translation>%1 ist keine Zahl von 1 bis 9999</translation>
+  </message>
+  <message>
+   <source>the line was cut off when the port went away</source>
+   <translation>die Zeile brach ab, als der Anschluss wegfiel</translation>
+  </message>
+  <message>
+   <source>the first line after the port was opened may lack its beginning</source>
+   <translation>der ersten Zeile nach dem Öffnen des Anschlusses kann der Anfang fehlen</translation>
+  </message>
+  <message>
+   <source>the checksum is missing, and most lines of this tester carry one</source>
+   <translation>die Prüfsumme fehlt, und die meisten Zeilen dieses Prüfers haben eine</translation>
+  </message>
+  <message>
+   <source>"%1" is none of the states that %2 can be in</source>
+   <translation>„%1“ ist keiner der Zustände, die %2 haben kann</translation>
+  </message>
+  <message>
+   <source>choose what was seen: %1</source>
+   <translation>wählen, was zu sehen war: %1</translation>
+  </message>
+  <message>
+   <source>the number of groups looked at is not the number there are</source>
+   <translation>die Zahl der angesehenen Gruppen ist nicht die der vorhandenen</translation>
+  </message>
+  <message>
+   <source>walk the whole list of pins that read alike</source>
+   <translation>die ganze Liste gleich lesender Stifte abgehen</translation>
+  </message>
+  <message>
+   <source>%1 is answered by a number</source>
+   <translation>%1 wird mit einer Zahl beantwortet</translation>
+  </message>
+  <message>
+   <source>give it in %1</source>
+   <translation>in %1 angeben</translation>
+  </message>
+  <message>
+   <source>%1 is answered by what was seen or heard</source>
+   <translation>%1 wird mit dem beantwortet, was zu sehen oder zu hören war</translation>
+  </message>
+  <message>
+   <source>write it in one line, in your own words</source>
+   <translation>in einer Zeile schreiben, mit eigenen Worten</translation>
+  </message>
+  <message>
+   <source>%1 needs a file's SHA-256</source>
+   <translation>%1 braucht den SHA-256 einer Datei</translation>
+  </message>
+  <message>
+   <source>choose the file</source>
+   <translation>die Datei wählen</translation>
+  </message>
+  <message>
+   <source>%1 rests on %2, which is %3: %4</source>
+   <translation>%1 beruht auf %2, und das ist %3: %4</translation>
+  </message>
+  <message>
+   <source>open</source>
+   <translation>offen</translation>
+  </message>
+  <message>
+   <source>due</source>
+   <translation>fällig</translation>
+  </message>
+  <message>
+   <source>expired</source>
+   <translation>abgelaufen</translation>
+  </message>
+  <message>
+   <source>broken</source>
+   <translation>gebrochen</translation>
+  </message>
+  <message>
+   <source>refused</source>
+   <translation>verweigert</translation>
+  </message>
+  <message>
+   <source>see to that first</source>
+   <translation>zuerst darum kümmern</translation>
+  </message>
+  <message>
+   <source>%1 is not answered by anyone: it follows from what is</source>
+   <translation>%1 beantwortet niemand: es folgt aus dem, was ist</translation>
+  </message>
+  <message>
+   <source>read the wind and enter that</source>
+   <translation>den Wind messen und eintragen</translation>
+  </message>
+  <message>
+   <source>see to what it is about, and it will hold by itself</source>
+   <translation>sich um die Sache kümmern, dann hält es von selbst</translation>
+  </message>
+  <message>
+   <source>it does not say what it confirms</source>
+   <translation>es sagt nicht, was es bestätigt</translation>
+  </message>
+  <message>
+   <source>name the entry</source>
+   <translation>den Eintrag nennen</translation>
+  </message>
+  <message>
+   <source>entry %1 waits for no second signature</source>
+   <translation>Eintrag %1 wartet auf keine zweite Unterschrift</translation>
+  </message>
+  <message>
+   <source>look at the list of those that wait; what was broken since is done anew</source>
+   <translation>die Liste der wartenden ansehen; was seither gebrochen ist, wird neu gemacht</translation>
+  </message>
+  <message>
+   <source>one person cannot sign twice</source>
+   <translation>eine Person kann nicht zweimal unterschreiben</translation>
+  </message>
+  <message>
+   <source>let somebody else look and sign</source>
+   <translation>jemand anderen hinsehen und unterschreiben lassen</translation>
+  </message>
+  <message>
+   <source>what is confirmed is not what was claimed: %1</source>
+   <translation>bestätigt wird nicht, was behauptet wurde: %1</translation>
+  </message>
+  <message>
+   <source>look again and confirm what was claimed, or let it be claimed anew</source>
+   <translation>noch einmal hinsehen und das Behauptete bestätigen, oder neu behaupten lassen</translation>
+  </message>
+  <message>
+   <source>the first signature is too old to be confirmed</source>
+   <translation>die erste Unterschrift ist zu alt, um bestätigt zu werden</translation>
+  </message>
+  <message>
+   <source>sign both anew</source>
+   <translation>beide neu unterschreiben</translation>
+  </message>
+  <message>
+   <source>the checklist has no such stage: %1</source>
+   <translation>die Prüfliste hat keinen solchen Abschnitt: %1</translation>
+  </message>
+  <message>
+   <source>choose one of these: %1</source>
+   <translation>eines davon wählen: %1</translation>
+  </message>
+  <message>
+   <source>%1 has closed this pause already</source>
+   <translation>%1 hat diese Pause schon geschlossen</translation>
+  </message>
+  <message>
+   <source>go on with the next stage</source>
+   <translation>mit dem nächsten Abschnitt weitermachen</translation>
+  </message>
+  <message>
+   <source>the release itself closes this stage</source>
+   <translation>die Freigabe selbst schließt diesen Abschnitt</translation>
+  </message>
+  <message>
+   <source>sign the release</source>
+   <translation>die Freigabe unterschreiben</translation>
+  </message>
+  <message>
+   <source>see to it first, or let the lead waive it with a reason</source>
+   <translation>zuerst darum kümmern, oder der Leiter sieht mit Grund davon ab</translation>
+  </message>
+  <message>
+   <source>the checklist asks nobody for the wind</source>
+   <translation>die Prüfliste fragt niemanden nach dem Wind</translation>
+  </message>
+  <message>
+   <source>keep it as a note, or begin a record with a checklist that has a wind item</source>
+   <translation>als Notiz halten, oder ein Protokoll mit einer Prüfliste beginnen, die einen Windpunkt hat</translation>
+  </message>
+  <message>
+   <source>a mean wind is over 10 min or 2 min</source>
+   <translation>ein mittlerer Wind gilt über 10 min oder 2 min</translation>
+  </message>
+  <message>
+   <source>give one of the two</source>
+   <translation>eines von beiden angeben</translation>
+  </message>
+  <message>
+   <source>a wind has a mean, and gusts no lower than it, up to 120 m/s</source>
+   <translation>ein Wind hat ein Mittel, und Böen nicht darunter, bis 120 m/s</translation>
+  </message>
+  <message>
+   <source>give both in m/s, and the highest 3 s mean as the gust</source>
+   <translation>beide in m/s angeben, als Böe das höchste Mittel über 3 s</translation>
+  </message>
+  <message>
+   <source>it does not say when the show is</source>
+   <translation>es sagt nicht, wann die Show ist</translation>
+  </message>
+  <message>
+   <source>give a date and a time of day</source>
+   <translation>Datum und Uhrzeit angeben</translation>
+  </message>
+  <message>
+   <source>no clock on the wall is so far from UTC</source>
+   <translation>keine Uhr liegt so weit von UTC</translation>
+  </message>
+  <message>
+   <source>give its distance from UTC, 14 h at most</source>
+   <translation>den Abstand zu UTC angeben, höchstens 14 h</translation>
+  </message>
+  <message>
+   <source>there is no such key: %1</source>
+   <translation>es gibt keinen solchen Schlüssel: %1</translation>
+  </message>
+  <message>
+   <source>begin a record with a checklist that has one</source>
+   <translation>ein Protokoll mit einer Prüfliste beginnen, die einen hat</translation>
+  </message>
+  <message>
+   <source>let its owner take it back first</source>
+   <translation>zuerst nimmt ihr Besitzer sie zurück</translation>
+  </message>
+  <message>
+   <source>%1 does not hold this key, %2 does</source>
+   <translation>%1 hat diesen Schlüssel nicht, sondern %2</translation>
+  </message>
+  <message>
+   <source>%1 does not hold this key, the %2 does</source>
+   <translation>%1 hat diesen Schlüssel nicht, er liegt in: %2</translation>
+  </message>
+  <message>
+   <source>let the holder do it</source>
+   <translation>der Inhaber soll es tun</translation>
+  </message>
+  <message>
+   <source>take it from there first</source>
+   <translation>zuerst von dort nehmen</translation>
+  </message>
+  <message>
+   <source>take it from there</source>
+   <translation>von dort nehmen</translation>
+  </message>
+  <message>
+   <source>let them come out and sign out first</source>
+   <translation>zuerst herauskommen und sich abmelden lassen</translation>
+  </message>
+  <message>
+   <source>a hold is on: %1</source>
+   <translation>ein Halt besteht: %1</translation>
+  </message>
+  <message>
+   <source>let the lead lift it first</source>
+   <translation>zuerst hebt der Leiter ihn auf</translation>
+  </message>
+  <message>
+   <source>%1 is in the %2, in nobody's hand</source>
+   <translation>%1 liegt in %2, in niemandes Hand</translation>
+  </message>
+  <message>
+   <source>%1 holds this key already</source>
+   <translation>%1 hat diesen Schlüssel schon</translation>
+  </message>
+  <message>
+   <source>let somebody else sign for it</source>
+   <translation>jemand anderen dafür unterschreiben lassen</translation>
+  </message>
+  <message>
+   <source>%1 holds this key</source>
+   <translation>%1 hat diesen Schlüssel</translation>
+  </message>
+  <message>
+   <source>sign for it from them</source>
+   <translation>von dort übernehmen und unterschreiben</translation>
+  </message>
+  <message>
+   <source>the receiver has not signed for it</source>
+   <translation>der Empfänger hat nicht dafür unterschrieben</translation>
+  </message>
+  <message>
+   <source>let the receiver sign first</source>
+   <translation>zuerst unterschreibt der Empfänger</translation>
+  </message>
+  <message>
+   <source>the key has no such place: %1</source>
+   <translation>der Schlüssel hat keinen solchen Ort: %1</translation>
+  </message>
+  <message>
+   <source>let them hand it over</source>
+   <translation>übergeben lassen</translation>
+  </message>
+  <message>
+   <source>the key is in the %1</source>
+   <translation>der Schlüssel liegt in: %1</translation>
+  </message>
+  <message>
+   <source>an enrolment needs a name, a role and a key</source>
+   <translation>eine Eintragung braucht Name, Rolle und Schlüssel</translation>
+  </message>
+  <message>
+   <source>give all three</source>
+   <translation>alle drei angeben</translation>
+  </message>
+  <message>
+   <source>1,000 people are enrolled, and a day takes no more</source>
+   <translation>1.000 Personen sind eingetragen, mehr fasst ein Tag nicht</translation>
+  </message>
+  <message>
+   <source>begin another record</source>
+   <translation>ein anderes Protokoll beginnen</translation>
+  </message>
+  <message>
+   <source>%1 is enrolled as %2 already</source>
+   <translation>%1 ist schon als %2 eingetragen</translation>
+  </message>
+  <message>
+   <source>let them sign as that</source>
+   <translation>als das unterschreiben lassen</translation>
+  </message>
+  <message>
+   <source>%1 cannot be enrolled: name or key is that of %2</source>
+   <translation>%1 kann nicht eingetragen werden: Name oder Schlüssel gehört %2</translation>
+  </message>
+  <message>
+   <source>one name has one key: give the other person another name, or the key of this name</source>
+   <translation>ein Name hat einen Schlüssel: der anderen Person einen anderen Namen geben, oder den Schlüssel dieses Namens</translation>
+  </message>
+  <message>
+   <source>it does not say who</source>
+   <translation>es sagt nicht, wer</translation>
+  </message>
+  <message>
+   <source>give the name</source>
+   <translation>den Namen angeben</translation>
+  </message>
+  <message>
+   <source>%1 is not in the field</source>
+   <translation>%1 ist nicht im Feld</translation>
+  </message>
+  <message>
+   <source>%1 has no tag out</source>
+   <translation>%1 hat keine Marke hängen</translation>
+  </message>
+  <message>
+   <source>look at who is out, and write the name as it stands there</source>
+   <translation>nachsehen, wer draußen ist, und den Namen so schreiben, wie er dort steht</translation>
+  </message>
+  <message>
+   <source>only the owner can do this alone</source>
+   <translation>allein kann das nur der Besitzer</translation>
+  </message>
+  <message>
+   <source>give a reason, and let a second person sign</source>
+   <translation>einen Grund angeben und eine zweite Person unterschreiben lassen</translation>
+  </message>
+  <message>
+   <source>the tag of %1 is back: %2</source>
+   <translation>die Marke von %1 ist zurück: %2</translation>
+  </message>
+  <message>
+   <source>%1 is out of the field: %2</source>
+   <translation>%1 ist aus dem Feld: %2</translation>
+  </message>
+  <message>
+   <source>no hold is on</source>
+   <translation>kein Halt besteht</translation>
+  </message>
+  <message>
+   <source>go on</source>
+   <translation>weitermachen</translation>
+  </message>
+  <message>
+   <source>another hold was called since: %1</source>
+   <translation>seither wurde ein weiterer Halt gerufen: %1</translation>
+  </message>
+  <message>
+   <source>see to that one too, and lift both</source>
+   <translation>auch darum kümmern, und beide aufheben</translation>
+  </message>
+  <message>
+   <source>a hold is lifted with a reason</source>
+   <translation>ein Halt wird mit einem Grund aufgehoben</translation>
+  </message>
+  <message>
+   <source>write why</source>
+   <translation>schreiben, warum</translation>
+  </message>
+  <message>
+   <source>a release stands already</source>
+   <translation>eine Freigabe steht schon</translation>
+  </message>
+  <message>
+   <source>take it back first if it must be signed anew</source>
+   <translation>zuerst zurücknehmen, wenn neu unterschrieben werden muss</translation>
+  </message>
+  <message>
+   <source>the release</source>
+   <translation>die Freigabe</translation>
+  </message>
+  <message>
+   <source>nothing is released, so nothing can be taken back</source>
+   <translation>nichts ist freigegeben, also ist nichts zurückzunehmen</translation>
+  </message>
+  <message>
+   <source>call a hold if the show has to stop</source>
+   <translation>einen Halt rufen, wenn die Show stoppen muss</translation>
+  </message>
+  <message>
+   <source>a waiver needs a reason</source>
+   <translation>ein Absehen braucht einen Grund</translation>
+  </message>
+  <message>
+   <source>%1 cannot be waived by anyone</source>
+   <translation>von %1 kann niemand absehen</translation>
+  </message>
+  <message>
+   <source>see to it that it holds</source>
+   <translation>dafür sorgen, dass es hält</translation>
+  </message>
+  <message>
+   <source>%1 needs no waiver: it holds</source>
+   <translation>von %1 muss nicht abgesehen werden: es hält</translation>
+  </message>
+  <message>
+   <source>%1 waived: %2</source>
+   <translation>erlassen, %1: %2</translation>
+  </message>
+  <message>
+   <source>the plan has no such pin: %1</source>
+   <translation>der Plan hat keinen solchen Stift: %1</translation>
+  </message>
+  <message>
+   <source>write it as M01/R1/P05</source>
+   <translation>als M01/R1/P05 schreiben</translation>
+  </message>
+  <message>
+   <source>the pin fits and needs no waiver</source>
+   <translation>der Stift passt, von nichts ist abzusehen</translation>
+  </message>
+  <message>
+   <source>%1 reads %2 by now</source>
+   <translation>%1 liest inzwischen: %2</translation>
+  </message>
+  <message>
+   <source>look at it again, and waive that if it must be</source>
+   <translation>noch einmal ansehen, und davon absehen, wenn es sein muss</translation>
+  </message>
+  <message>
+   <source>it is not signed</source>
+   <translation>es ist nicht unterschrieben</translation>
+  </message>
+  <message>
+   <source>sign it</source>
+   <translation>unterschreiben</translation>
+  </message>
+  <message>
+   <source>the checklist has no such item: %1</source>
+   <translation>die Prüfliste hat keinen solchen Punkt: %1</translation>
+  </message>
+  <message>
+   <source>write its id as the checklist has it</source>
+   <translation>seine Kennung so schreiben, wie die Prüfliste sie hat</translation>
+  </message>
+  <message>
+   <source>"%1" has not begun: nothing was released yet</source>
+   <translation>„%1“ hat nicht begonnen: noch ist nichts freigegeben</translation>
+  </message>
+  <message>
+   <source>"%1" has not begun: the pause before it is not closed</source>
+   <translation>„%1“ hat nicht begonnen: die Pause davor ist nicht geschlossen</translation>
+  </message>
+  <message>
+   <source>it begins with the release</source>
+   <translation>es beginnt mit der Freigabe</translation>
+  </message>
+  <message>
+   <source>finish "%1" and close its pause</source>
+   <translation>„%1“ beenden und die Pause schließen</translation>
+  </message>
+  <message>
+   <source>the gate is shut: %1</source>
+   <translation>das Tor ist zu: %1</translation>
+  </message>
+  <message>
+   <source>see to that and %1 more thing</source>
+   <translation>darum und um %1 weitere Sache kümmern</translation>
+  </message>
+  <message>
+   <source>see to that and %1 more things</source>
+   <translation>darum und um %1 weitere Sachen kümmern</translation>
+  </message>
+  <message>
+   <source>nobody is enrolled as %1 under the name %2</source>
+   <translation>niemand ist als %1 unter dem Namen %2 eingetragen</translation>
+  </message>
+  <message>
+   <source>(no role)</source>
+   <translation>(keine Rolle)</translation>
+  </message>
+  <message>
+   <source>(no name)</source>
+   <translation>(kein Name)</translation>
+  </message>
+  <message>
+   <source>enrol the person first</source>
+   <translation>die Person zuerst eintragen</translation>
+  </message>
+  <message>
+   <source>%1 may not do this as %2</source>
+   <translation>%1 darf das als %2 nicht tun</translation>
+  </message>
+  <message>
+   <source>let one of the crew do it</source>
+   <translation>jemanden aus der Crew es tun lassen</translation>
+  </message>
+  <message>
+   <source>let a %1 do it</source>
+   <translation>das tut: %1</translation>
+  </message>
+  <message>
+   <source>a key cannot be named so</source>
+   <translation>so kann ein Schlüssel nicht heißen</translation>
+  </message>
+  <message>
+   <source>write the name in letters, with single spaces between</source>
+   <translation>den Namen in Buchstaben schreiben, mit einzelnen Leerzeichen</translation>
+  </message>
+  <message>
+   <source>there is no key of %1</source>
+   <translation>es gibt keinen Schlüssel von %1</translation>
+  </message>
+  <message>
+   <source>make one with: walkdown crew add</source>
+   <translation>einen machen mit: walkdown crew add</translation>
+  </message>
+  <message>
+   <source>there is no such record</source>
+   <translation>es gibt kein solches Protokoll</translation>
+  </message>
+  <message>
+   <source>open a new one with its show</source>
+   <translation>ein neues mit seiner Show eröffnen</translation>
+  </message>
+  <message>
+   <source>something else was written at the same moment; look again</source>
+   <translation>im selben Moment wurde etwas anderes geschrieben; noch einmal hinsehen</translation>
+  </message>
+  <message>
+   <source>this is no key file, or it was changed</source>
+   <translation>das ist keine Schlüsseldatei, oder sie wurde verändert</translation>
+  </message>
+  <message>
+   <source>take a copy of it that you kept, or make a new key</source>
+   <translation>eine aufbewahrte Kopie nehmen, oder einen neuen Schlüssel machen</translation>
+  </message>
+  <message>
+   <source>the key cannot be read</source>
+   <translation>der Schlüssel kann nicht gelesen werden</translation>
+  </message>
+  <message>
+   <source>the key cannot be kept</source>
+   <translation>der Schlüssel kann nicht abgelegt werden</translation>
+  </message>
+  <message>
+   <source>there is a key of this name already</source>
+   <translation>einen Schlüssel dieses Namens gibt es schon</translation>
+  </message>
+  <message>
+   <source>choose another name</source>
+   <translation>einen anderen Namen wählen</translation>
+  </message>
+  <message>
+   <source>the passphrase is too short</source>
+   <translation>der Kennsatz ist zu kurz</translation>
+  </message>
+  <message>
+   <source>take at least 8 characters</source>
+   <translation>mindestens 8 Zeichen nehmen</translation>
+  </message>
+  <message>
+   <source>the passphrase is wrong</source>
+   <translation>der Kennsatz ist falsch</translation>
+  </message>
+  <message>
+   <source>type it again</source>
+   <translation>noch einmal eingeben</translation>
+  </message>
+  <message>
+   <source>make room on the disk and resume the record; what was acknowledged is kept</source>
+   <translation>auf der Platte Platz schaffen und das Protokoll fortsetzen; was bestätigt war, ist erhalten</translation>
+  </message>
+  <message>
+   <source>choose a folder that you may write to</source>
+   <translation>einen Ordner wählen, in den geschrieben werden darf</translation>
+  </message>
+  <message>
+   <source>the record cannot be written</source>
+   <translation>das Protokoll kann nicht geschrieben werden</translation>
+  </message>
+  <message>
+   <source>the record cannot be synced</source>
+   <translation>das Protokoll kann nicht auf die Platte gebracht werden</translation>
+  </message>
+  <message>
+   <source>the record cannot be locked</source>
+   <translation>das Protokoll kann nicht gesperrt werden</translation>
+  </message>
+  <message>
+   <source>the record cannot be opened</source>
+   <translation>das Protokoll kann nicht geöffnet werden</translation>
+  </message>
+  <message>
+   <source>the record cannot be created</source>
+   <translation>das Protokoll kann nicht angelegt werden</translation>
+  </message>
+  <message>
+   <source>the record cannot be read</source>
+   <translation>das Protokoll kann nicht gelesen werden</translation>
+  </message>
+  <message>
+   <source>the record cannot be read: %1</source>
+   <translation>das Protokoll kann nicht gelesen werden: %1</translation>
+  </message>
+  <message>
+   <source>check the name</source>
+   <translation>den Namen prüfen</translation>
+  </message>
+  <message>
+   <source>another program is writing this record</source>
+   <translation>ein anderes Programm schreibt dieses Protokoll</translation>
+  </message>
+  <message>
+   <source>stop that one first, or begin another record</source>
+   <translation>zuerst jenes beenden, oder ein anderes Protokoll beginnen</translation>
+  </message>
+  <message>
+   <source>there is a file of this name already</source>
+   <translation>eine Datei dieses Namens gibt es schon</translation>
+  </message>
+  <message>
+   <source>resume it if it is this show's record, or choose another name</source>
+   <translation>fortsetzen, wenn es das Protokoll dieser Show ist, oder einen anderen Namen wählen</translation>
+  </message>
+  <message>
+   <source>this file holds no sealed entry, so nothing was acknowledged in it</source>
+   <translation>diese Datei hat keinen versiegelten Eintrag, also wurde nichts darin bestätigt</translation>
+  </message>
+  <message>
+   <source>begin a new record under another name</source>
+   <translation>ein neues Protokoll unter anderem Namen beginnen</translation>
+  </message>
+  <message>
+   <source>begin a new record</source>
+   <translation>ein neues Protokoll beginnen</translation>
+  </message>
+  <message>
+   <source>the record belongs to another station: %1</source>
+   <translation>das Protokoll gehört einer anderen Station: %1</translation>
+  </message>
+  <message>
+   <source>go on at that station, or begin a new record</source>
+   <translation>an jener Station weitermachen, oder ein neues Protokoll beginnen</translation>
+  </message>
+  <message>
+   <source>the record does not verify: %1</source>
+   <translation>die Prüfung des Protokolls schlägt fehl: %1</translation>
+  </message>
+  <message>
+   <source>keep this file as it is, and begin a new record</source>
+   <translation>diese Datei lassen, wie sie ist, und ein neues Protokoll beginnen</translation>
+  </message>
+  <message>
+   <source>cannot open the port</source>
+   <translation>der Anschluss kann nicht geöffnet werden</translation>
+  </message>
+  <message>
+   <source>cannot set the port up</source>
+   <translation>der Anschluss kann nicht eingerichtet werden</translation>
+  </message>
+  <message>
+   <source>%1: no permission</source>
+   <translation>%1: keine Berechtigung</translation>
+  </message>
+  <message>
+   <source>ask who runs this machine</source>
+   <translation>den fragen, der diesen Rechner betreut</translation>
+  </message>
+  <message>
+   <source>%1 belongs to the group %2, and you are not in it</source>
+   <translation>%1 gehört der Gruppe %2, und Sie sind nicht darin</translation>
+  </message>
+  <message>
+   <source>run 'sudo usermod -aG %1 "$USER"', log out and in again</source>
+   <translation>'sudo usermod -aG %1 "$USER"' ausführen, ab- und wieder anmelden</translation>
+  </message>
+  <message>
+   <source>%1 is in use by another program</source>
+   <translation>%1 wird von einem anderen Programm benutzt</translation>
+  </message>
+  <message>
+   <source>close that program, then try again</source>
+   <translation>jenes Programm schließen, dann noch einmal versuchen</translation>
+  </message>
+  <message>
+   <source>%1 is not there</source>
+   <translation>%1 ist nicht da</translation>
+  </message>
+  <message>
+   <source>plug the tester in, and see 'ls /dev/serial/by-id' for its name</source>
+   <translation>den Prüfer einstecken, und mit 'ls /dev/serial/by-id' seinen Namen suchen</translation>
+  </message>
+  <message>
+   <source>%1 is not a serial port</source>
+   <translation>%1 ist kein serieller Anschluss</translation>
+  </message>
+  <message>
+   <source>see the tester's sheet for its settings, and correct the profile</source>
+   <translation>die Einstellungen im Blatt des Prüfers ansehen und das Profil berichtigen</translation>
+  </message>
+  <message>
+   <source>correct the TOML</source>
+   <translation>das TOML berichtigen</translation>
+  </message>
+ </context>
+ <context>
   <name>Session</name>
   <message>
    <source>Written as entry %1.</source>
@@ -1326,7 +3025,7 @@
   </message>
   <message>
    <source>not measured</source>
-   <translation>nicht gemessen</translation>
+   <translation>ungemessen</translation>
   </message>
   <message>
    <source>by %1</source>
@@ -1910,7 +3609,7 @@
   </message>
   <message>
    <source>checking</source>
-   <translation>wird geprüft</translation>
+   <translation>Prüfung</translation>
   </message>
  </context>
 </TS>

@@ -1121,6 +1121,1705 @@
   </message>
  </context>
  <context>
+  <name>Sentences</name>
+  <message>
+   <source>pin %1 of rail %2, module %3</source>
+   <translation>el pin %1 del carril %2, módulo %3</translation>
+  </message>
+  <message>
+   <source>Check the plug, the lead and the igniter on %1: the circuit is open; mend it, then read it again</source>
+   <translation>Revise el conector, el cable y el inflamador en %1: el circuito está abierto; repárelo y léalo otra vez</translation>
+  </message>
+  <message>
+   <source>Take the shunt off the lead on %1, or find where its two conductors touch; then read it again</source>
+   <translation>Quite el puente del cable en %1, o busque dónde se tocan sus dos conductores; luego léalo otra vez</translation>
+  </message>
+  <message>
+   <source>Count the igniters on %1: one fewer is connected than planned; add it, then read it again</source>
+   <translation>Cuente los inflamadores en %1: hay uno menos de lo previsto; añádalo y léalo otra vez</translation>
+  </message>
+  <message>
+   <source>Count the igniters on %1: one more is connected than planned; take it off, then read it again</source>
+   <translation>Cuente los inflamadores en %1: hay uno más de lo previsto; quítelo y léalo otra vez</translation>
+  </message>
+  <message>
+   <source>Make the splices and the plug on %1 anew: a joint adds resistance; then read it again</source>
+   <translation>Rehaga las uniones y el conector en %1: una unión añade resistencia; luego léalo otra vez</translation>
+  </message>
+  <message>
+   <source>Dry and insulate the splices on %1: current leaks past the igniter; then read it again</source>
+   <translation>Seque y aísle las uniones en %1: hay corriente que no pasa por el inflamador; luego léalo otra vez</translation>
+  </message>
+  <message>
+   <source>Re-seat the plug and tug each splice on %1: its readings jump; then read it several times</source>
+   <translation>Vuelva a enchufar el conector y tire de cada unión en %1: sus lecturas saltan; luego léalo varias veces</translation>
+  </message>
+  <message>
+   <source>See whose lead is on %1: nothing is planned there; move it to its own pin, then read both again</source>
+   <translation>Mire de quién es el cable en %1: ahí no hay nada previsto; páselo a su propio pin y lea los dos otra vez</translation>
+  </message>
+  <message>
+   <source>Compare length and gauge of the lead on %1 with the plan; change the one that is wrong, then read it again</source>
+   <translation>Compare la longitud y la sección del cable en %1 con el plan; cambie lo que esté mal y léalo otra vez</translation>
+  </message>
+  <message>
+   <source>Compare the type of igniter on %1 with the plan; change it, then read it again</source>
+   <translation>Compare el tipo de inflamador en %1 con el plan; cámbielo y léalo otra vez</translation>
+  </message>
+  <message>
+   <source>Read %1 again: its readings cannot be believed or explained; if they stay, trace its circuit by eye</source>
+   <translation>Lea %1 otra vez: sus lecturas no se pueden creer ni explicar; si siguen igual, recorra su circuito con la vista</translation>
+  </message>
+  <message>
+   <source>Exchange the leads on %1 and %2; then read both again</source>
+   <translation>Intercambie los cables en %1 y %2; luego lea los dos otra vez</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pin too high: move each back to its own pin, then read the rail again</source>
+   <translation>En el módulo %1, carril %2, los cables previstos para los pines %3 a %4 están %5 pin de más: devuelva cada uno a su pin y lea el carril otra vez</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pins too high: move each back to its own pin, then read the rail again</source>
+   <translation>En el módulo %1, carril %2, los cables previstos para los pines %3 a %4 están %5 pines de más: devuelva cada uno a su pin y lea el carril otra vez</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pin too low: move each back to its own pin, then read the rail again</source>
+   <translation>En el módulo %1, carril %2, los cables previstos para los pines %3 a %4 están %5 pin de menos: devuelva cada uno a su pin y lea el carril otra vez</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pins too low: move each back to its own pin, then read the rail again</source>
+   <translation>En el módulo %1, carril %2, los cables previstos para los pines %3 a %4 están %5 pines de menos: devuelva cada uno a su pin y lea el carril otra vez</translation>
+  </message>
+  <message>
+   <source>Unplug rail %1 of module %2 and turn it round; then read it again</source>
+   <translation>Desenchufe el carril %1 del módulo %2 y dele la vuelta; luego léalo otra vez</translation>
+  </message>
+  <message>
+   <source>Exchange the plugs of rail %1 of module %2 and rail %3 of module %4; then read both again</source>
+   <translation>Intercambie los conectores del carril %1 del módulo %2 y del carril %3 del módulo %4; luego lea los dos otra vez</translation>
+  </message>
+  <message>
+   <source>Exchange modules %1 and %2 (or their addresses); then read both again</source>
+   <translation>Intercambie los módulos %1 y %2 (o sus direcciones); luego lea los dos otra vez</translation>
+  </message>
+  <message>
+   <source>Touch the tester's probe tips together, zero it, and read the field again: every reading is off by the same ohms</source>
+   <translation>Junte las puntas del comprobador, póngalo a cero y lea el campo otra vez: todas las lecturas se desvían los mismos ohmios</translation>
+  </message>
+  <message>
+   <source>Check gauge and material of the wire on the reels against the plan: all leads are off by one factor; correct the plan or the wire, then read again</source>
+   <translation>Compare la sección y el material del hilo de los carretes con el plan: todos los cables se desvían en un mismo factor; corrija el plan o el hilo y lea otra vez</translation>
+  </message>
+  <message>
+   <source>%1; no reading tells this from %2: to decide, %3</source>
+   <translation>%1; ninguna lectura lo distingue de: %2. Para decidir: %3</translation>
+  </message>
+  <message>
+   <source>%1; or it is, at %2 %, %3: to decide, %4</source>
+   <translation>%1; o es, con un %2 %: %3. Para decidir: %4</translation>
+  </message>
+  <message>
+   <source>an open circuit</source>
+   <translation>un circuito abierto</translation>
+  </message>
+  <message>
+   <source>a short</source>
+   <translation>un cortocircuito</translation>
+  </message>
+  <message>
+   <source>one igniter too few</source>
+   <translation>un inflamador de menos</translation>
+  </message>
+  <message>
+   <source>one igniter too many</source>
+   <translation>un inflamador de más</translation>
+  </message>
+  <message>
+   <source>a poor joint</source>
+   <translation>una mala unión</translation>
+  </message>
+  <message>
+   <source>a leak</source>
+   <translation>una fuga</translation>
+  </message>
+  <message>
+   <source>a loose contact</source>
+   <translation>un contacto flojo</translation>
+  </message>
+  <message>
+   <source>somebody else's lead</source>
+   <translation>un cable ajeno</translation>
+  </message>
+  <message>
+   <source>a lead of another length or gauge</source>
+   <translation>un cable de otra longitud o sección</translation>
+  </message>
+  <message>
+   <source>another type of igniter</source>
+   <translation>otro tipo de inflamador</translation>
+  </message>
+  <message>
+   <source>test leads that were not zeroed</source>
+   <translation>puntas de prueba sin poner a cero</translation>
+  </message>
+  <message>
+   <source>another wire throughout</source>
+   <translation>otro hilo en todas partes</translation>
+  </message>
+  <message>
+   <source>something that no reading explains</source>
+   <translation>algo que ninguna lectura explica</translation>
+  </message>
+  <message>
+   <source>see whether the shunt of %1 is still on</source>
+   <translation>mirar si el puente de %1 sigue puesto</translation>
+  </message>
+  <message>
+   <source>count the igniters on %1</source>
+   <translation>contar los inflamadores en %1</translation>
+  </message>
+  <message>
+   <source>tug each splice on %1 and read it again</source>
+   <translation>tirar de cada unión en %1 y leer otra vez</translation>
+  </message>
+  <message>
+   <source>see whether a splice on %1 is wet</source>
+   <translation>mirar si alguna unión en %1 está mojada</translation>
+  </message>
+  <message>
+   <source>tug the plug and the splices on %1 and read it again</source>
+   <translation>tirar del conector y de las uniones en %1 y leer otra vez</translation>
+  </message>
+  <message>
+   <source>compare the lead on %1 with the plan</source>
+   <translation>comparar el cable en %1 con el plan</translation>
+  </message>
+  <message>
+   <source>read the label of the igniter on %1</source>
+   <translation>leer la etiqueta del inflamador en %1</translation>
+  </message>
+  <message>
+   <source>touch the tester's probe tips together and read that</source>
+   <translation>juntar las puntas del comprobador y leer</translation>
+  </message>
+  <message>
+   <source>read gauge and material on the reels</source>
+   <translation>leer la sección y el material en los carretes</translation>
+  </message>
+  <message>
+   <source>unplug the lead on %1 and look at it</source>
+   <translation>desenchufar el cable en %1 y mirarlo</translation>
+  </message>
+  <message>
+   <source>read the tags of the leads on %1 and %2</source>
+   <translation>leer las etiquetas de los cables en %1 y %2</translation>
+  </message>
+  <message>
+   <source>pull the lead on %1: if its tag is that of the pin %2 below, the row is shifted</source>
+   <translation>sacar el cable en %1: si su etiqueta es la del pin %2 más abajo, la fila está desplazada</translation>
+  </message>
+  <message>
+   <source>pull the lead on %1: if its tag is that of the pin %2 above, the row is shifted</source>
+   <translation>sacar el cable en %1: si su etiqueta es la del pin %2 más arriba, la fila está desplazada</translation>
+  </message>
+  <message>
+   <source>see which way round rail %1 of module %2 is plugged</source>
+   <translation>mirar en qué sentido está enchufado el carril %1 del módulo %2</translation>
+  </message>
+  <message>
+   <source>read the tags on the plugs of rail %1, module %2 and rail %3, module %4</source>
+   <translation>leer las etiquetas de los conectores del carril %1, módulo %2 y del carril %3, módulo %4</translation>
+  </message>
+  <message>
+   <source>read the number plates and addresses of modules %1 and %2</source>
+   <translation>leer las placas y las direcciones de los módulos %1 y %2</translation>
+  </message>
+  <message>
+   <source>%1 and %2 exchanged</source>
+   <translation>%1 y %2 intercambiados</translation>
+  </message>
+  <message>
+   <source>pins %1 to %2 of rail %3, module %4 shifted by %5</source>
+   <translation>los pines %1 a %2 del carril %3, módulo %4 desplazados en %5</translation>
+  </message>
+  <message>
+   <source>rail %1 of module %2 turned round</source>
+   <translation>el carril %1 del módulo %2 dado la vuelta</translation>
+  </message>
+  <message>
+   <source>rail %1 of module %2 and rail %3 of module %4 exchanged</source>
+   <translation>el carril %1 del módulo %2 y el carril %3 del módulo %4 intercambiados</translation>
+  </message>
+  <message>
+   <source>modules %1 and %2 exchanged</source>
+   <translation>los módulos %1 y %2 intercambiados</translation>
+  </message>
+  <message>
+   <source>50 mA, WAC 212-17-317(6)</source>
+   <translation>50 mA, WAC 212-17-317(6)</translation>
+  </message>
+  <message>
+   <source>the maker's test_max_a of %1</source>
+   <translation>el test_max_a del fabricante de %1</translation>
+  </message>
+  <message>
+   <source>%1 % of the no-fire current of %2</source>
+   <translation>el %1 % de la corriente de no encendido de %2</translation>
+  </message>
+  <message>
+   <source>The tester's current cannot be judged: its profile gives no test_current_a; look at the meter's and the igniters' data sheets before you connect it</source>
+   <translation>La corriente del comprobador no se puede juzgar: su perfil no da test_current_a; mire las hojas de datos del medidor y de los inflamadores antes de conectarlo</translation>
+  </message>
+  <message>
+   <source>The tester's current cannot be judged: %1 has no no_fire_a; type it in from the maker's data sheet before you connect the tester</source>
+   <translation>La corriente del comprobador no se puede juzgar: %1 no tiene no_fire_a; escríbala según la hoja del fabricante antes de conectar el comprobador</translation>
+  </message>
+  <message>
+   <source>The tester drives %1 mA into a short, the limit is %2 mA (%3)</source>
+   <translation>El comprobador da %1 mA en cortocircuito, el límite es %2 mA (%3)</translation>
+  </message>
+  <message>
+   <source>The tester drives %1 mA into a short, not above the limit of %2 mA (%3)</source>
+   <translation>El comprobador da %1 mA en cortocircuito, no más que el límite de %2 mA (%3)</translation>
+  </message>
+  <message>
+   <source>reading with this tester is refused</source>
+   <translation>se rechaza leer con este comprobador</translation>
+  </message>
+  <message>
+   <source>use a tester that stays below it</source>
+   <translation>use un comprobador que quede por debajo</translation>
+  </message>
+  <message>
+   <source>The firing current of %1 cannot be judged: its igniter or its wire is not in the igniter file; add it there and import the plan again</source>
+   <translation>La corriente de disparo de %1 no se puede juzgar: su inflamador o su hilo no está en el archivo de inflamadores; añádalo e importe el plan otra vez</translation>
+  </message>
+  <message>
+   <source>The firing current cannot be judged: the igniter file has no [supply]</source>
+   <translation>La corriente de disparo no se puede juzgar: el archivo de inflamadores no tiene [supply]</translation>
+  </message>
+  <message>
+   <source>The firing current cannot be judged: no all_fire_a is given for %1; take it from the maker's sheet</source>
+   <translation>La corriente de disparo no se puede juzgar: no se da all_fire_a para %1; tómelo de la hoja del fabricante</translation>
+  </message>
+  <message>
+   <source>%1: %2 A at least through each igniter, %3 times its all-fire current of %4 A</source>
+   <translation>%1: al menos %2 A por cada inflamador, %3 veces su corriente de fuego cierto de %4 A</translation>
+  </message>
+  <message>
+   <source>%1; the loop may have %2 ohm, it has %3</source>
+   <translation>%1; el lazo puede tener %2 ohmios, tiene %3</translation>
+  </message>
+  <message>
+   <source>%1; in a series string the fastest bridge may part before the slowest has started: use the maker's series current</source>
+   <translation>%1; en una serie, el puente más rápido puede romperse antes de que el más lento empiece: use la corriente en serie del fabricante</translation>
+  </message>
+  <message>
+   <source>not answered yet</source>
+   <translation>sin respuesta todavía</translation>
+  </message>
+  <message>
+   <source>due at %1, not answered yet</source>
+   <translation>para las %1, sin respuesta todavía</translation>
+  </message>
+  <message>
+   <source>waits for its second signature</source>
+   <translation>espera su segunda firma</translation>
+  </message>
+  <message>
+   <source>was answered more than %1 ago</source>
+   <translation>se respondió hace más de %1</translation>
+  </message>
+  <message>
+   <source>was read more than %1 ago</source>
+   <translation>se leyó hace más de %1</translation>
+  </message>
+  <message>
+   <source>waived by %1 and %2: %3 (%4)</source>
+   <translation>eximido por %1 y %2: %3 (%4)</translation>
+  </message>
+  <message>
+   <source>the show has no site to measure on</source>
+   <translation>el espectáculo no tiene un terreno en el que medir</translation>
+  </message>
+  <message>
+   <source>the wait after the last thunder is over</source>
+   <translation>la espera tras el último trueno terminó</translation>
+  </message>
+  <message>
+   <source>no thunder near enough was told</source>
+   <translation>no se avisó de ningún trueno cercano</translation>
+  </message>
+  <message>
+   <source>thunder: wait until %1</source>
+   <translation>trueno: esperar hasta las %1</translation>
+  </message>
+  <message>
+   <source>wait until %1</source>
+   <translation>esperar hasta las %1</translation>
+  </message>
+  <message>
+   <source>the wait is over</source>
+   <translation>la espera terminó</translation>
+  </message>
+  <message>
+   <source>the wait begins with %1</source>
+   <translation>la espera empieza con %1</translation>
+  </message>
+  <message>
+   <source>%1 has the %2</source>
+   <translation>%1 tiene: %2</translation>
+  </message>
+  <message>
+   <source>%1 has the %2, in the field</source>
+   <translation>%1 tiene: %2, en el campo</translation>
+  </message>
+  <message>
+   <source>the %1 is in the %2</source>
+   <translation>%1 está en: %2</translation>
+  </message>
+  <message>
+   <source>the tag of %1 is not back</source>
+   <translation>la etiqueta de %1 no ha vuelto</translation>
+  </message>
+  <message>
+   <source>%1 while %2 is in the field</source>
+   <translation>%1 mientras %2 está en el campo</translation>
+  </message>
+  <message>
+   <source>%1; it has to be %2</source>
+   <translation>%1; debe estar: %2</translation>
+  </message>
+  <message>
+   <source>%1 or %2</source>
+   <translation>%1 o %2</translation>
+  </message>
+  <message>
+   <source>with the %1</source>
+   <translation>con %1</translation>
+  </message>
+  <message>
+   <source>in the %1</source>
+   <translation>en %1</translation>
+  </message>
+  <message>
+   <source>nobody is in the field</source>
+   <translation>no hay nadie en el campo</translation>
+  </message>
+  <message>
+   <source>%1 is in the field</source>
+   <translation>%1 está en el campo</translation>
+  </message>
+  <message>
+   <source>%1 are in the field: %2</source>
+   <translation>%1 están en el campo: %2</translation>
+  </message>
+  <message>
+   <source>gusts of %1 are above %2</source>
+   <translation>rachas de %1 superan %2</translation>
+  </message>
+  <message>
+   <source>a mean wind of %1 is above %2</source>
+   <translation>un viento medio de %1 supera %2</translation>
+  </message>
+  <message>
+   <source>gusts of %1 are above %2, over %3</source>
+   <translation>rachas de %1 superan %2, en %3</translation>
+  </message>
+  <message>
+   <source>a mean wind of %1 is above %2, over %3</source>
+   <translation>un viento medio de %1 supera %2, en %3</translation>
+  </message>
+  <message>
+   <source>the last wind was read by somebody who may not</source>
+   <translation>el último viento lo leyó alguien que no puede</translation>
+  </message>
+  <message>
+   <source>mean %1, gusts %2, by %3</source>
+   <translation>media %1, rachas %2, de %3</translation>
+  </message>
+  <message>
+   <source>no wind over %1 was read yet</source>
+   <translation>aún no se leyó viento en %1</translation>
+  </message>
+  <message>
+   <source>nothing is known</source>
+   <translation>no se sabe nada</translation>
+  </message>
+  <message>
+   <source>no pin is planned, so there is nothing that could fit</source>
+   <translation>no hay ningún pin previsto, así que nada puede encajar</translation>
+  </message>
+  <message>
+   <source>all %1 planned pins fit</source>
+   <translation>los %1 pines previstos encajan todos</translation>
+  </message>
+  <message>
+   <source>%1 of %2 planned pins fit, %3 is waived by name</source>
+   <translation>%1 de %2 pines previstos encajan, %3 está eximido por su nombre</translation>
+  </message>
+  <message>
+   <source>%1 of %2 planned pins fit, %3 are waived by name</source>
+   <translation>%1 de %2 pines previstos encajan, %3 están eximidos por su nombre</translation>
+  </message>
+  <message>
+   <source>of %1 planned pins %2</source>
+   <translation>de %1 pines previstos: %2</translation>
+  </message>
+  <message>
+   <source>%1 is unread</source>
+   <translation>%1 sin leer</translation>
+  </message>
+  <message>
+   <source>%1 are unread</source>
+   <translation>%1 sin leer</translation>
+  </message>
+  <message>
+   <source>%1 was read too long ago</source>
+   <translation>%1 leído hace demasiado</translation>
+  </message>
+  <message>
+   <source>%1 were read too long ago</source>
+   <translation>%1 leídos hace demasiado</translation>
+  </message>
+  <message>
+   <source>%1 are unread, %2</source>
+   <translation>%1 sin leer, %2</translation>
+  </message>
+  <message>
+   <source>%1 is unread, %2</source>
+   <translation>%1 sin leer, %2</translation>
+  </message>
+  <message>
+   <source>%1 was read too long ago, %2</source>
+   <translation>%1 leído hace demasiado, %2</translation>
+  </message>
+  <message>
+   <source>%1 were read too long ago, %2</source>
+   <translation>%1 leídos hace demasiado, %2</translation>
+  </message>
+  <message>
+   <source>%1 does not fit (%2)</source>
+   <translation>%1 no encaja (%2)</translation>
+  </message>
+  <message>
+   <source>%1 do not fit (%2)</source>
+   <translation>%1 no encajan (%2)</translation>
+  </message>
+  <message>
+   <source>%1 fits</source>
+   <translation>%1 encaja</translation>
+  </message>
+  <message>
+   <source>%1 doubtful</source>
+   <translation>%1 dudoso</translation>
+  </message>
+  <message>
+   <source>%1 low</source>
+   <translation>%1 bajo</translation>
+  </message>
+  <message>
+   <source>%1 high</source>
+   <translation>%1 alto</translation>
+  </message>
+  <message>
+   <source>%1 open</source>
+   <translation>%1 abierto</translation>
+  </message>
+  <message>
+   <source>%1 short</source>
+   <translation>%1 en corto</translation>
+  </message>
+  <message>
+   <source>%1 unsteady</source>
+   <translation>%1 inestable</translation>
+  </message>
+  <message>
+   <source>%1 stray</source>
+   <translation>%1 extraño</translation>
+  </message>
+  <message>
+   <source>%1 unread</source>
+   <translation>%1 sin leer</translation>
+  </message>
+  <message>
+   <source>%1 stale</source>
+   <translation>%1 caduco</translation>
+  </message>
+  <message>
+   <source>was found: %1</source>
+   <translation>se encontró: %1</translation>
+  </message>
+  <message>
+   <source>%1 is below %2</source>
+   <translation>%1 está por debajo de %2</translation>
+  </message>
+  <message>
+   <source>%1 is above %2</source>
+   <translation>%1 está por encima de %2</translation>
+  </message>
+  <message>
+   <source>%1; %2</source>
+   <translation>%1; %2</translation>
+  </message>
+  <message>
+   <source>the clock went back over a restart, so its age is not known</source>
+   <translation>el reloj retrocedió en un reinicio, así que su edad no se conoce</translation>
+  </message>
+  <message>
+   <source>the wall clock stepped</source>
+   <translation>el reloj saltó</translation>
+  </message>
+  <message>
+   <source>the machine was started anew</source>
+   <translation>la máquina se reinició</translation>
+  </message>
+  <message>
+   <source>the machine slept</source>
+   <translation>la máquina se durmió</translation>
+  </message>
+  <message>
+   <source>comes up again after the restart</source>
+   <translation>vuelve tras el reinicio</translation>
+  </message>
+  <message>
+   <source>comes up again after a break</source>
+   <translation>vuelve tras una pausa</translation>
+  </message>
+  <message>
+   <source>comes up again after the hold</source>
+   <translation>vuelve tras el alto</translation>
+  </message>
+  <message>
+   <source>a pin was read after the release</source>
+   <translation>se leyó un pin después de la autorización</translation>
+  </message>
+  <message>
+   <source>thunder was heard</source>
+   <translation>se oyó un trueno</translation>
+  </message>
+  <message>
+   <source>pins were hooked up anew</source>
+   <translation>se reconectaron pines</translation>
+  </message>
+  <message>
+   <source>the show was moved to %1</source>
+   <translation>el espectáculo se movió a las %1</translation>
+  </message>
+  <message>
+   <source>a hold was called</source>
+   <translation>se pidió un alto</translation>
+  </message>
+  <message>
+   <source>%1 called a hold</source>
+   <translation>%1 pidió un alto</translation>
+  </message>
+  <message>
+   <source>%1 called a hold: %2</source>
+   <translation>%1 pidió un alto: %2</translation>
+  </message>
+  <message>
+   <source>%1 went into the field</source>
+   <translation>%1 entró en el campo</translation>
+  </message>
+  <message>
+   <source>%1 went into the field: %2</source>
+   <translation>%1 entró en el campo: %2</translation>
+  </message>
+  <message>
+   <source>%1 went to %2</source>
+   <translation>%1 pasó a %2</translation>
+  </message>
+  <message>
+   <source>%1 withdrew it</source>
+   <translation>%1 la retiró</translation>
+  </message>
+  <message>
+   <source>%1 withdrew it: %2</source>
+   <translation>%1 la retiró: %2</translation>
+  </message>
+  <message>
+   <source>the record was closed</source>
+   <translation>el registro se cerró</translation>
+  </message>
+  <message>
+   <source>the record was closed: %1</source>
+   <translation>el registro se cerró: %1</translation>
+  </message>
+  <message>
+   <source>every item holds</source>
+   <translation>todos los puntos se mantienen</translation>
+  </message>
+  <message>
+   <source>stands until %1 expires</source>
+   <translation>vale hasta que %1 venza</translation>
+  </message>
+  <message>
+   <source>no stage is part of the release</source>
+   <translation>ninguna etapa forma parte de la autorización</translation>
+  </message>
+  <message>
+   <source>the pause after "%1" is not closed</source>
+   <translation>la pausa después de «%1» no está cerrada</translation>
+  </message>
+  <message>
+   <source>%1 is open: %2</source>
+   <translation>%1 está por hacer: %2</translation>
+  </message>
+  <message>
+   <source>%1 is due: %2</source>
+   <translation>%1 está pendiente: %2</translation>
+  </message>
+  <message>
+   <source>%1 is expired: %2</source>
+   <translation>%1 está vencido: %2</translation>
+  </message>
+  <message>
+   <source>%1 is broken: %2</source>
+   <translation>%1 está roto: %2</translation>
+  </message>
+  <message>
+   <source>%1 is refused: %2</source>
+   <translation>%1 está rechazado: %2</translation>
+  </message>
+  <message>
+   <source>every item holds to the end of the show at %1</source>
+   <translation>todos los puntos se mantienen hasta el final del espectáculo a las %1</translation>
+  </message>
+  <message>
+   <source>a release for %1 is possible: begin %2 by %3</source>
+   <translation>es posible una autorización para las %1: empezar %2 antes de las %3</translation>
+  </message>
+  <message>
+   <source>no show time is set</source>
+   <translation>no hay hora de espectáculo fijada</translation>
+  </message>
+  <message>
+   <source>the show of %1 was released; nothing has to begin before it any more</source>
+   <translation>el espectáculo de las %1 se autorizó; nada tiene que empezar ya antes</translation>
+  </message>
+  <message>
+   <source>%1 lasts only %2: answered by %3 it would not hold to the end of the show at %4</source>
+   <translation>%1 solo vale %2: respondido a las %3 no duraría hasta el final del espectáculo a las %4</translation>
+  </message>
+  <message>
+   <source>%1 cannot be done before %2, and had to be by %3: move the show by %4 or more</source>
+   <translation>%1 no se puede hacer antes de las %2 y debía estar a las %3: mueva el espectáculo %4 o más</translation>
+  </message>
+  <message>
+   <source>as planned, %1 expires %2 before the show: answer it again between %3 and %4</source>
+   <translation>según lo previsto, %1 vence %2 antes del espectáculo: respóndalo otra vez entre las %3 y las %4</translation>
+  </message>
+  <message>
+   <source>as planned, %1 expires %2 before the end of the show: answer it again between %3 and %4</source>
+   <translation>según lo previsto, %1 vence %2 antes del final del espectáculo: respóndalo otra vez entre las %3 y las %4</translation>
+  </message>
+  <message>
+   <source>%1: all %2 distances are kept</source>
+   <translation>%1: se cumplen las %2 distancias</translation>
+  </message>
+  <message>
+   <source>%1: %2, and %3 more</source>
+   <translation>%1: %2, y %3 más</translation>
+  </message>
+  <message>
+   <source>%1 lies inside %2, or too near its edge to tell</source>
+   <translation>%1 está dentro de %2, o demasiado cerca del borde para saberlo</translation>
+  </message>
+  <message>
+   <source>%1 does not say how far %2 must be from %3: %4</source>
+   <translation>%1 no dice a qué distancia debe estar %2 de %3: %4</translation>
+  </message>
+  <message>
+   <source>%1 is %2 from %3; %4 asks for %5</source>
+   <translation>%1 está a %2 de %3; %4 pide %5</translation>
+  </message>
+  <message>
+   <source>%1 lies outside the ground that is kept clear</source>
+   <translation>%1 está fuera del terreno que se mantiene libre</translation>
+  </message>
+  <message>
+   <source>the site does not show where %1 is</source>
+   <translation>el terreno no muestra dónde está %1</translation>
+  </message>
+  <message>
+   <source>the site shows no audience to measure to</source>
+   <translation>el terreno no muestra público hasta el que medir</translation>
+  </message>
+  <message>
+   <source>%1 mm is above its largest calibre, %2 mm</source>
+   <translation>%1 mm supera su mayor calibre, %2 mm</translation>
+  </message>
+  <message>
+   <source>it has cues without a calibre, and the table no distance for those</source>
+   <translation>tiene cues sin calibre, y la tabla ninguna distancia para ellos</translation>
+  </message>
+  <message>
+   <source>%1 over range</source>
+   <translation>%1 fuera de rango</translation>
+  </message>
+  <message>
+   <source>%1 %2 ohm</source>
+   <translation>%1 %2 ohmios</translation>
+  </message>
+  <message>
+   <source>%1 answered %2: %3</source>
+   <translation>%1 respondió a %2: %3</translation>
+  </message>
+  <message>
+   <source>%1 is enrolled as %2</source>
+   <translation>%1 está inscrito como %2</translation>
+  </message>
+  <message>
+   <source>%1 looked and confirms: %2</source>
+   <translation>%1 miró y confirma: %2</translation>
+  </message>
+  <message>
+   <source>%1 closed the pause after "%2"</source>
+   <translation>%1 cerró la pausa después de «%2»</translation>
+  </message>
+  <message>
+   <source>%1 set the show for %2</source>
+   <translation>%1 fijó el espectáculo a las %2</translation>
+  </message>
+  <message>
+   <source>wind: mean %1 m/s, gusts %2 m/s over %3, by %4</source>
+   <translation>viento: media %1 m/s, rachas %2 m/s en %3, de %4</translation>
+  </message>
+  <message>
+   <source>the instrument</source>
+   <translation>el instrumento</translation>
+  </message>
+  <message>
+   <source>instrument</source>
+   <translation>instrumento</translation>
+  </message>
+  <message>
+   <source>somebody</source>
+   <translation>alguien</translation>
+  </message>
+  <message>
+   <source>thunder was heard, %1 s after its flash</source>
+   <translation>se oyó un trueno, %1 s después del relámpago</translation>
+  </message>
+  <message>
+   <source>%1 is out of the field</source>
+   <translation>%1 está fuera del campo</translation>
+  </message>
+  <message>
+   <source>%1 hung a tag</source>
+   <translation>%1 colgó una etiqueta</translation>
+  </message>
+  <message>
+   <source>%1 has the tag back</source>
+   <translation>%1 recuperó la etiqueta</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 is out of the field</source>
+   <translation>%1 dice que %2 está fuera del campo</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 is out of the field: %3</source>
+   <translation>%1 dice que %2 está fuera del campo: %3</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 has the tag back</source>
+   <translation>%1 dice que %2 recuperó la etiqueta</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 has the tag back: %3</source>
+   <translation>%1 dice que %2 recuperó la etiqueta: %3</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 hung a tag</source>
+   <translation>%1 dice que %2 colgó una etiqueta</translation>
+  </message>
+  <message>
+   <source>%1 signed for the %2 that %3 holds</source>
+   <translation>%1 firmó por: %2, aún con %3</translation>
+  </message>
+  <message>
+   <source>%1 gave the %2 to %3</source>
+   <translation>%1 entregó a %3: %2</translation>
+  </message>
+  <message>
+   <source>%1 put the %2 into the %3</source>
+   <translation>%1 puso en %3: %2</translation>
+  </message>
+  <message>
+   <source>%1 took the %2 out of the %3</source>
+   <translation>%1 tomó de %3: %2</translation>
+  </message>
+  <message>
+   <source>%1 lifted the hold</source>
+   <translation>%1 levantó el alto</translation>
+  </message>
+  <message>
+   <source>%1 lifted the hold: %2</source>
+   <translation>%1 levantó el alto: %2</translation>
+  </message>
+  <message>
+   <source>%1 waives %2, which reads %3</source>
+   <translation>%1 exime %2, que está: %3</translation>
+  </message>
+  <message>
+   <source>%1 waives %2, which reads %3: %4</source>
+   <translation>%1 exime %2, que está %3: %4</translation>
+  </message>
+  <message>
+   <source>%1 waives %2</source>
+   <translation>%1 exime %2</translation>
+  </message>
+  <message>
+   <source>%1 waives %2: %3</source>
+   <translation>%1 exime %2: %3</translation>
+  </message>
+  <message>
+   <source>%1 signed the release</source>
+   <translation>%1 firmó la autorización</translation>
+  </message>
+  <message>
+   <source>%1 withdrew the release</source>
+   <translation>%1 retiró la autorización</translation>
+  </message>
+  <message>
+   <source>%1 withdrew the release: %2</source>
+   <translation>%1 retiró la autorización: %2</translation>
+  </message>
+  <message>
+   <source>hooked up anew: %1</source>
+   <translation>reconectado: %1</translation>
+  </message>
+  <message>
+   <source>hooked up anew: %1 (%2)</source>
+   <translation>reconectado: %1 (%2)</translation>
+  </message>
+  <message>
+   <source>the whole field</source>
+   <translation>todo el campo</translation>
+  </message>
+  <message>
+   <source>module %1 rail %2</source>
+   <translation>módulo %1 carril %2</translation>
+  </message>
+  <message>
+   <source>module %1</source>
+   <translation>módulo %1</translation>
+  </message>
+  <message>
+   <source>a line was not taken: %1</source>
+   <translation>no se tomó una línea: %1</translation>
+  </message>
+  <message>
+   <source>the field reads: %1</source>
+   <translation>el campo se lee: %1</translation>
+  </message>
+  <message>
+   <source>%1 states: %2</source>
+   <translation>%1 declara: %2</translation>
+  </message>
+  <message>
+   <source>the record was opened, with the checklist "%1"</source>
+   <translation>el registro se abrió, con la lista «%1»</translation>
+  </message>
+  <message>
+   <source>the program was started anew</source>
+   <translation>el programa se reinició</translation>
+  </message>
+  <message>
+   <source>the machine slept for %1</source>
+   <translation>la máquina durmió %1</translation>
+  </message>
+  <message>
+   <source>the wall clock stepped back by %1</source>
+   <translation>el reloj retrocedió %1</translation>
+  </message>
+  <message>
+   <source>the wall clock stepped on by %1</source>
+   <translation>el reloj avanzó %1</translation>
+  </message>
+  <message>
+   <source>a crash left lines that were never acknowledged; they are kept in %1</source>
+   <translation>una caída dejó líneas nunca confirmadas; se guardan en %1</translation>
+  </message>
+  <message>
+   <source>a witness's signature that cannot be read</source>
+   <translation>la firma de un testigo que no se puede leer</translation>
+  </message>
+  <message>
+   <source>%1 signed as a witness that the first %2 entries stood at %3</source>
+   <translation>%1 atestiguó que las primeras %2 entradas estaban a las %3</translation>
+  </message>
+  <message>
+   <source>a time-stamp that does not hold</source>
+   <translation>un sello de tiempo que no se sostiene</translation>
+  </message>
+  <message>
+   <source>%1 signed that the first %2 entries stood at %3 (RFC 3161 time-stamp)</source>
+   <translation>%1 firmó que las primeras %2 entradas estaban a las %3 (sello de tiempo RFC 3161)</translation>
+  </message>
+  <message>
+   <source>the checksum is missing</source>
+   <translation>falta la suma de control</translation>
+  </message>
+  <message>
+   <source>the checksum is %1, the line itself gives %2</source>
+   <translation>la suma de control es %1, la línea misma da %2</translation>
+  </message>
+  <message>
+   <source>the unit %1 is not one of resistance</source>
+   <translation>la unidad %1 no es de resistencia</translation>
+  </message>
+  <message>
+   <source>the tester says that it has no number</source>
+   <translation>el comprobador dice que no tiene número</translation>
+  </message>
+  <message>
+   <source>the value %1 is neither a number nor a word for above range</source>
+   <translation>el valor %1 no es ni un número ni una palabra para fuera de rango</translation>
+  </message>
+  <message>
+   <source>the value %1 is outside -1000 ohm .. 1e9 ohm</source>
+   <translation>el valor %1 está fuera de -1000 ohmios .. 1e9 ohmios</translation>
+  </message>
+  <message>
+   <source>the line is longer than 4096 bytes</source>
+   <translation>la línea pasa de 4096 bytes</translation>
+  </message>
+  <message>
+   <source>the line is blank</source>
+   <translation>la línea está vacía</translation>
+  </message>
+  <message>
+   <source>the line has a NUL byte inside: a byte was damaged on the way</source>
+   <translation>la línea contiene un byte NUL: un byte se dañó en el camino</translation>
+  </message>
+  <message>
+   <source>the line is not in the form that the tester profile describes</source>
+   <translation>la línea no tiene la forma que describe el perfil del comprobador</translation>
+  </message>
+  <message>
+   <source>the line number %1 is not a whole number</source>
+   <translation>el número de línea %1 no es entero</translation>
+  </message>
+  <message>
+   <source>the %1 is not a number from 1 to 9999</source>
+   <translation>%1 no es un número de 1 a 9999</translation>
+  </message>
+  <message>
+   <source>the line was cut off when the port went away</source>
+   <translation>la línea se cortó cuando el puerto desapareció</translation>
+  </message>
+  <message>
+   <source>the first line after the port was opened may lack its beginning</source>
+   <translation>a la primera línea tras abrir el puerto puede faltarle el principio</translation>
+  </message>
+  <message>
+   <source>the checksum is missing, and most lines of this tester carry one</source>
+   <translation>falta la suma de control, y la mayoría de las líneas de este comprobador la llevan</translation>
+  </message>
+  <message>
+   <source>"%1" is none of the states that %2 can be in</source>
+   <translation>«%1» no es ninguno de los estados que puede tener %2</translation>
+  </message>
+  <message>
+   <source>choose what was seen: %1</source>
+   <translation>elija lo que se vio: %1</translation>
+  </message>
+  <message>
+   <source>the number of groups looked at is not the number there are</source>
+   <translation>el número de grupos mirados no es el que hay</translation>
+  </message>
+  <message>
+   <source>walk the whole list of pins that read alike</source>
+   <translation>recorra toda la lista de pines iguales</translation>
+  </message>
+  <message>
+   <source>%1 is answered by a number</source>
+   <translation>a %1 se responde con un número</translation>
+  </message>
+  <message>
+   <source>give it in %1</source>
+   <translation>délo en %1</translation>
+  </message>
+  <message>
+   <source>%1 is answered by what was seen or heard</source>
+   <translation>a %1 se responde con lo que se vio u oyó</translation>
+  </message>
+  <message>
+   <source>write it in one line, in your own words</source>
+   <translation>escríbalo en una línea, con sus palabras</translation>
+  </message>
+  <message>
+   <source>%1 needs a file's SHA-256</source>
+   <translation>%1 necesita el SHA-256 de un archivo</translation>
+  </message>
+  <message>
+   <source>choose the file</source>
+   <translation>elija el archivo</translation>
+  </message>
+  <message>
+   <source>%1 rests on %2, which is %3: %4</source>
+   <translation>%1 se apoya en %2, que está %3: %4</translation>
+  </message>
+  <message>
+   <source>open</source>
+   <translation>por hacer</translation>
+  </message>
+  <message>
+   <source>due</source>
+   <translation>pendiente</translation>
+  </message>
+  <message>
+   <source>expired</source>
+   <translation>vencido</translation>
+  </message>
+  <message>
+   <source>broken</source>
+   <translation>roto</translation>
+  </message>
+  <message>
+   <source>refused</source>
+   <translation>rechazado</translation>
+  </message>
+  <message>
+   <source>see to that first</source>
+   <translation>ocúpese primero de eso</translation>
+  </message>
+  <message>
+   <source>%1 is not answered by anyone: it follows from what is</source>
+   <translation>nadie responde a %1: se sigue de lo que hay</translation>
+  </message>
+  <message>
+   <source>read the wind and enter that</source>
+   <translation>lea el viento y anótelo</translation>
+  </message>
+  <message>
+   <source>see to what it is about, and it will hold by itself</source>
+   <translation>ocúpese del asunto y se mantendrá solo</translation>
+  </message>
+  <message>
+   <source>it does not say what it confirms</source>
+   <translation>no dice qué confirma</translation>
+  </message>
+  <message>
+   <source>name the entry</source>
+   <translation>nombre la entrada</translation>
+  </message>
+  <message>
+   <source>entry %1 waits for no second signature</source>
+   <translation>la entrada %1 no espera segunda firma</translation>
+  </message>
+  <message>
+   <source>look at the list of those that wait; what was broken since is done anew</source>
+   <translation>mire la lista de las que esperan; lo que se rompió desde entonces se hace de nuevo</translation>
+  </message>
+  <message>
+   <source>one person cannot sign twice</source>
+   <translation>una persona no puede firmar dos veces</translation>
+  </message>
+  <message>
+   <source>let somebody else look and sign</source>
+   <translation>que otra persona mire y firme</translation>
+  </message>
+  <message>
+   <source>what is confirmed is not what was claimed: %1</source>
+   <translation>lo que se confirma no es lo que se afirmó: %1</translation>
+  </message>
+  <message>
+   <source>look again and confirm what was claimed, or let it be claimed anew</source>
+   <translation>mire otra vez y confirme lo afirmado, o que se afirme de nuevo</translation>
+  </message>
+  <message>
+   <source>the first signature is too old to be confirmed</source>
+   <translation>la primera firma es demasiado antigua para confirmarla</translation>
+  </message>
+  <message>
+   <source>sign both anew</source>
+   <translation>firmen las dos de nuevo</translation>
+  </message>
+  <message>
+   <source>the checklist has no such stage: %1</source>
+   <translation>la lista no tiene esa etapa: %1</translation>
+  </message>
+  <message>
+   <source>choose one of these: %1</source>
+   <translation>elija entre: %1</translation>
+  </message>
+  <message>
+   <source>%1 has closed this pause already</source>
+   <translation>%1 ya cerró esta pausa</translation>
+  </message>
+  <message>
+   <source>go on with the next stage</source>
+   <translation>siga con la etapa siguiente</translation>
+  </message>
+  <message>
+   <source>the release itself closes this stage</source>
+   <translation>la autorización misma cierra esta etapa</translation>
+  </message>
+  <message>
+   <source>sign the release</source>
+   <translation>firme la autorización</translation>
+  </message>
+  <message>
+   <source>see to it first, or let the lead waive it with a reason</source>
+   <translation>ocúpese primero, o que el responsable lo exima con un motivo</translation>
+  </message>
+  <message>
+   <source>the checklist asks nobody for the wind</source>
+   <translation>la lista no pide el viento a nadie</translation>
+  </message>
+  <message>
+   <source>keep it as a note, or begin a record with a checklist that has a wind item</source>
+   <translation>guárdelo como nota, o empiece un registro con una lista que tenga un punto de viento</translation>
+  </message>
+  <message>
+   <source>a mean wind is over 10 min or 2 min</source>
+   <translation>un viento medio es en 10 min o 2 min</translation>
+  </message>
+  <message>
+   <source>give one of the two</source>
+   <translation>dé uno de los dos</translation>
+  </message>
+  <message>
+   <source>a wind has a mean, and gusts no lower than it, up to 120 m/s</source>
+   <translation>un viento tiene una media, y rachas no menores, hasta 120 m/s</translation>
+  </message>
+  <message>
+   <source>give both in m/s, and the highest 3 s mean as the gust</source>
+   <translation>dé los dos en m/s, y como racha la mayor media de 3 s</translation>
+  </message>
+  <message>
+   <source>it does not say when the show is</source>
+   <translation>no dice cuándo es el espectáculo</translation>
+  </message>
+  <message>
+   <source>give a date and a time of day</source>
+   <translation>dé una fecha y una hora</translation>
+  </message>
+  <message>
+   <source>no clock on the wall is so far from UTC</source>
+   <translation>ningún reloj está tan lejos de UTC</translation>
+  </message>
+  <message>
+   <source>give its distance from UTC, 14 h at most</source>
+   <translation>dé su distancia a UTC, 14 h como mucho</translation>
+  </message>
+  <message>
+   <source>there is no such key: %1</source>
+   <translation>no hay tal llave: %1</translation>
+  </message>
+  <message>
+   <source>begin a record with a checklist that has one</source>
+   <translation>empiece un registro con una lista que la tenga</translation>
+  </message>
+  <message>
+   <source>let its owner take it back first</source>
+   <translation>que su dueño la recupere primero</translation>
+  </message>
+  <message>
+   <source>%1 does not hold this key, %2 does</source>
+   <translation>%1 no tiene esta llave, la tiene %2</translation>
+  </message>
+  <message>
+   <source>%1 does not hold this key, the %2 does</source>
+   <translation>%1 no tiene esta llave, está en: %2</translation>
+  </message>
+  <message>
+   <source>let the holder do it</source>
+   <translation>que lo haga quien la tiene</translation>
+  </message>
+  <message>
+   <source>take it from there first</source>
+   <translation>tómela primero de ahí</translation>
+  </message>
+  <message>
+   <source>take it from there</source>
+   <translation>tómela de ahí</translation>
+  </message>
+  <message>
+   <source>let them come out and sign out first</source>
+   <translation>que salgan y firmen la salida primero</translation>
+  </message>
+  <message>
+   <source>a hold is on: %1</source>
+   <translation>hay un alto: %1</translation>
+  </message>
+  <message>
+   <source>let the lead lift it first</source>
+   <translation>que el responsable lo levante primero</translation>
+  </message>
+  <message>
+   <source>%1 is in the %2, in nobody's hand</source>
+   <translation>%1 está en %2, en manos de nadie</translation>
+  </message>
+  <message>
+   <source>%1 holds this key already</source>
+   <translation>%1 ya tiene esta llave</translation>
+  </message>
+  <message>
+   <source>let somebody else sign for it</source>
+   <translation>que firme otra persona</translation>
+  </message>
+  <message>
+   <source>%1 holds this key</source>
+   <translation>%1 tiene esta llave</translation>
+  </message>
+  <message>
+   <source>sign for it from them</source>
+   <translation>fírmela al recibirla de esa persona</translation>
+  </message>
+  <message>
+   <source>the receiver has not signed for it</source>
+   <translation>quien la recibe no ha firmado</translation>
+  </message>
+  <message>
+   <source>let the receiver sign first</source>
+   <translation>que firme primero quien la recibe</translation>
+  </message>
+  <message>
+   <source>the key has no such place: %1</source>
+   <translation>la llave no tiene ese lugar: %1</translation>
+  </message>
+  <message>
+   <source>let them hand it over</source>
+   <translation>que la entreguen</translation>
+  </message>
+  <message>
+   <source>the key is in the %1</source>
+   <translation>la llave está en: %1</translation>
+  </message>
+  <message>
+   <source>an enrolment needs a name, a role and a key</source>
+   <translation>una inscripción necesita nombre, función y clave</translation>
+  </message>
+  <message>
+   <source>give all three</source>
+   <translation>dé los tres</translation>
+  </message>
+  <message>
+   <source>1,000 people are enrolled, and a day takes no more</source>
+   <translation>hay 1.000 personas inscritas, y un día no admite más</translation>
+  </message>
+  <message>
+   <source>begin another record</source>
+   <translation>empiece otro registro</translation>
+  </message>
+  <message>
+   <source>%1 is enrolled as %2 already</source>
+   <translation>%1 ya está inscrito como %2</translation>
+  </message>
+  <message>
+   <source>let them sign as that</source>
+   <translation>que firmen como tal</translation>
+  </message>
+  <message>
+   <source>%1 cannot be enrolled: name or key is that of %2</source>
+   <translation>no se puede inscribir a %1: el nombre o la clave es de %2</translation>
+  </message>
+  <message>
+   <source>one name has one key: give the other person another name, or the key of this name</source>
+   <translation>un nombre tiene una clave: dé otro nombre a la otra persona, o la clave de este nombre</translation>
+  </message>
+  <message>
+   <source>it does not say who</source>
+   <translation>no dice quién</translation>
+  </message>
+  <message>
+   <source>give the name</source>
+   <translation>dé el nombre</translation>
+  </message>
+  <message>
+   <source>%1 is not in the field</source>
+   <translation>%1 no está en el campo</translation>
+  </message>
+  <message>
+   <source>%1 has no tag out</source>
+   <translation>%1 no tiene etiqueta colgada</translation>
+  </message>
+  <message>
+   <source>look at who is out, and write the name as it stands there</source>
+   <translation>mire quién está fuera, y escriba el nombre como figura ahí</translation>
+  </message>
+  <message>
+   <source>only the owner can do this alone</source>
+   <translation>solo el dueño puede hacerlo solo</translation>
+  </message>
+  <message>
+   <source>give a reason, and let a second person sign</source>
+   <translation>dé un motivo, y que firme una segunda persona</translation>
+  </message>
+  <message>
+   <source>the tag of %1 is back: %2</source>
+   <translation>la etiqueta de %1 volvió: %2</translation>
+  </message>
+  <message>
+   <source>%1 is out of the field: %2</source>
+   <translation>%1 está fuera del campo: %2</translation>
+  </message>
+  <message>
+   <source>no hold is on</source>
+   <translation>no hay ningún alto</translation>
+  </message>
+  <message>
+   <source>go on</source>
+   <translation>siga</translation>
+  </message>
+  <message>
+   <source>another hold was called since: %1</source>
+   <translation>se pidió otro alto desde entonces: %1</translation>
+  </message>
+  <message>
+   <source>see to that one too, and lift both</source>
+   <translation>ocúpese también de ese, y levante los dos</translation>
+  </message>
+  <message>
+   <source>a hold is lifted with a reason</source>
+   <translation>un alto se levanta con un motivo</translation>
+  </message>
+  <message>
+   <source>write why</source>
+   <translation>escriba por qué</translation>
+  </message>
+  <message>
+   <source>a release stands already</source>
+   <translation>ya hay una autorización vigente</translation>
+  </message>
+  <message>
+   <source>take it back first if it must be signed anew</source>
+   <translation>retírela primero si hay que firmarla de nuevo</translation>
+  </message>
+  <message>
+   <source>the release</source>
+   <translation>la autorización</translation>
+  </message>
+  <message>
+   <source>nothing is released, so nothing can be taken back</source>
+   <translation>no hay nada autorizado, así que nada se puede retirar</translation>
+  </message>
+  <message>
+   <source>call a hold if the show has to stop</source>
+   <translation>pida un alto si el espectáculo debe parar</translation>
+  </message>
+  <message>
+   <source>a waiver needs a reason</source>
+   <translation>una exención necesita un motivo</translation>
+  </message>
+  <message>
+   <source>%1 cannot be waived by anyone</source>
+   <translation>nadie puede eximir %1</translation>
+  </message>
+  <message>
+   <source>see to it that it holds</source>
+   <translation>haga que se mantenga</translation>
+  </message>
+  <message>
+   <source>%1 needs no waiver: it holds</source>
+   <translation>%1 no necesita exención: se mantiene</translation>
+  </message>
+  <message>
+   <source>%1 waived: %2</source>
+   <translation>eximido, %1: %2</translation>
+  </message>
+  <message>
+   <source>the plan has no such pin: %1</source>
+   <translation>el plan no tiene ese pin: %1</translation>
+  </message>
+  <message>
+   <source>write it as M01/R1/P05</source>
+   <translation>escríbalo como M01/R1/P05</translation>
+  </message>
+  <message>
+   <source>the pin fits and needs no waiver</source>
+   <translation>el pin encaja y no necesita exención</translation>
+  </message>
+  <message>
+   <source>%1 reads %2 by now</source>
+   <translation>%1 se lee ahora: %2</translation>
+  </message>
+  <message>
+   <source>look at it again, and waive that if it must be</source>
+   <translation>mírelo otra vez, y exímalo si es necesario</translation>
+  </message>
+  <message>
+   <source>it is not signed</source>
+   <translation>no está firmado</translation>
+  </message>
+  <message>
+   <source>sign it</source>
+   <translation>fírmelo</translation>
+  </message>
+  <message>
+   <source>the checklist has no such item: %1</source>
+   <translation>la lista no tiene ese punto: %1</translation>
+  </message>
+  <message>
+   <source>write its id as the checklist has it</source>
+   <translation>escriba su identificador como está en la lista</translation>
+  </message>
+  <message>
+   <source>"%1" has not begun: nothing was released yet</source>
+   <translation>«%1» no ha empezado: aún no se autorizó nada</translation>
+  </message>
+  <message>
+   <source>"%1" has not begun: the pause before it is not closed</source>
+   <translation>«%1» no ha empezado: la pausa anterior no está cerrada</translation>
+  </message>
+  <message>
+   <source>it begins with the release</source>
+   <translation>empieza con la autorización</translation>
+  </message>
+  <message>
+   <source>finish "%1" and close its pause</source>
+   <translation>termine «%1» y cierre su pausa</translation>
+  </message>
+  <message>
+   <source>the gate is shut: %1</source>
+   <translation>la puerta está cerrada: %1</translation>
+  </message>
+  <message>
+   <source>see to that and %1 more thing</source>
+   <translation>ocúpese de eso y de %1 cosa más</translation>
+  </message>
+  <message>
+   <source>see to that and %1 more things</source>
+   <translation>ocúpese de eso y de %1 cosas más</translation>
+  </message>
+  <message>
+   <source>nobody is enrolled as %1 under the name %2</source>
+   <translation>nadie está inscrito como %1 con el nombre %2</translation>
+  </message>
+  <message>
+   <source>(no role)</source>
+   <translation>(sin función)</translation>
+  </message>
+  <message>
+   <source>(no name)</source>
+   <translation>(sin nombre)</translation>
+  </message>
+  <message>
+   <source>enrol the person first</source>
+   <translation>inscriba primero a la persona</translation>
+  </message>
+  <message>
+   <source>%1 may not do this as %2</source>
+   <translation>%1 no puede hacer esto como %2</translation>
+  </message>
+  <message>
+   <source>let one of the crew do it</source>
+   <translation>que lo haga alguien del equipo</translation>
+  </message>
+  <message>
+   <source>let a %1 do it</source>
+   <translation>que lo haga: %1</translation>
+  </message>
+  <message>
+   <source>a key cannot be named so</source>
+   <translation>una clave no se puede llamar así</translation>
+  </message>
+  <message>
+   <source>write the name in letters, with single spaces between</source>
+   <translation>escriba el nombre en letras, con un solo espacio entre ellas</translation>
+  </message>
+  <message>
+   <source>there is no key of %1</source>
+   <translation>no hay clave de %1</translation>
+  </message>
+  <message>
+   <source>make one with: walkdown crew add</source>
+   <translation>haga una con: walkdown crew add</translation>
+  </message>
+  <message>
+   <source>there is no such record</source>
+   <translation>no hay tal registro</translation>
+  </message>
+  <message>
+   <source>open a new one with its show</source>
+   <translation>abra uno nuevo con su espectáculo</translation>
+  </message>
+  <message>
+   <source>something else was written at the same moment; look again</source>
+   <translation>se escribió otra cosa en el mismo momento; mire otra vez</translation>
+  </message>
+  <message>
+   <source>this is no key file, or it was changed</source>
+   <translation>no es un archivo de clave, o se modificó</translation>
+  </message>
+  <message>
+   <source>take a copy of it that you kept, or make a new key</source>
+   <translation>tome una copia guardada, o haga una clave nueva</translation>
+  </message>
+  <message>
+   <source>the key cannot be read</source>
+   <translation>la clave no se puede leer</translation>
+  </message>
+  <message>
+   <source>the key cannot be kept</source>
+   <translation>la clave no se puede guardar</translation>
+  </message>
+  <message>
+   <source>there is a key of this name already</source>
+   <translation>ya hay una clave con este nombre</translation>
+  </message>
+  <message>
+   <source>choose another name</source>
+   <translation>elija otro nombre</translation>
+  </message>
+  <message>
+   <source>the passphrase is too short</source>
+   <translation>la frase de paso es demasiado corta</translation>
+  </message>
+  <message>
+   <source>take at least 8 characters</source>
+   <translation>use al menos 8 caracteres</translation>
+  </message>
+  <message>
+   <source>the passphrase is wrong</source>
+   <translation>la frase de paso es incorrecta</translation>
+  </message>
+  <message>
+   <source>type it again</source>
+   <translation>escríbala otra vez</translation>
+  </message>
+  <message>
+   <source>make room on the disk and resume the record; what was acknowledged is kept</source>
+   <translation>haga sitio en el disco y reanude el registro; lo confirmado está guardado</translation>
+  </message>
+  <message>
+   <source>choose a folder that you may write to</source>
+   <translation>elija una carpeta en la que pueda escribir</translation>
+  </message>
+  <message>
+   <source>the record cannot be written</source>
+   <translation>el registro no se puede escribir</translation>
+  </message>
+  <message>
+   <source>the record cannot be synced</source>
+   <translation>el registro no se puede llevar al disco</translation>
+  </message>
+  <message>
+   <source>the record cannot be locked</source>
+   <translation>el registro no se puede bloquear</translation>
+  </message>
+  <message>
+   <source>the record cannot be opened</source>
+   <translation>el registro no se puede abrir</translation>
+  </message>
+  <message>
+   <source>the record cannot be created</source>
+   <translation>el registro no se puede crear</translation>
+  </message>
+  <message>
+   <source>the record cannot be read</source>
+   <translation>el registro no se puede leer</translation>
+  </message>
+  <message>
+   <source>the record cannot be read: %1</source>
+   <translation>el registro no se puede leer: %1</translation>
+  </message>
+  <message>
+   <source>check the name</source>
+   <translation>revise el nombre</translation>
+  </message>
+  <message>
+   <source>another program is writing this record</source>
+   <translation>otro programa está escribiendo este registro</translation>
+  </message>
+  <message>
+   <source>stop that one first, or begin another record</source>
+   <translation>pare ese primero, o empiece otro registro</translation>
+  </message>
+  <message>
+   <source>there is a file of this name already</source>
+   <translation>ya hay un archivo con este nombre</translation>
+  </message>
+  <message>
+   <source>resume it if it is this show's record, or choose another name</source>
+   <translation>reanúdelo si es el registro de este espectáculo, o elija otro nombre</translation>
+  </message>
+  <message>
+   <source>this file holds no sealed entry, so nothing was acknowledged in it</source>
+   <translation>este archivo no tiene ninguna entrada sellada, así que no se confirmó nada en él</translation>
+  </message>
+  <message>
+   <source>begin a new record under another name</source>
+   <translation>empiece un registro nuevo con otro nombre</translation>
+  </message>
+  <message>
+   <source>begin a new record</source>
+   <translation>empiece un registro nuevo</translation>
+  </message>
+  <message>
+   <source>the record belongs to another station: %1</source>
+   <translation>el registro es de otra estación: %1</translation>
+  </message>
+  <message>
+   <source>go on at that station, or begin a new record</source>
+   <translation>siga en esa estación, o empiece un registro nuevo</translation>
+  </message>
+  <message>
+   <source>the record does not verify: %1</source>
+   <translation>la verificación del registro falla: %1</translation>
+  </message>
+  <message>
+   <source>keep this file as it is, and begin a new record</source>
+   <translation>deje este archivo como está, y empiece un registro nuevo</translation>
+  </message>
+  <message>
+   <source>cannot open the port</source>
+   <translation>no se puede abrir el puerto</translation>
+  </message>
+  <message>
+   <source>cannot set the port up</source>
+   <translation>no se puede configurar el puerto</translation>
+  </message>
+  <message>
+   <source>%1: no permission</source>
+   <translation>%1: sin permiso</translation>
+  </message>
+  <message>
+   <source>ask who runs this machine</source>
+   <translation>pregunte a quien administra esta máquina</translation>
+  </message>
+  <message>
+   <source>%1 belongs to the group %2, and you are not in it</source>
+   <translation>%1 es del grupo %2, y usted no está en él</translation>
+  </message>
+  <message>
+   <source>run 'sudo usermod -aG %1 "$USER"', log out and in again</source>
+   <translation>ejecute 'sudo usermod -aG %1 "$USER"', cierre la sesión y vuelva a entrar</translation>
+  </message>
+  <message>
+   <source>%1 is in use by another program</source>
+   <translation>%1 lo usa otro programa</translation>
+  </message>
+  <message>
+   <source>close that program, then try again</source>
+   <translation>cierre ese programa y vuelva a intentarlo</translation>
+  </message>
+  <message>
+   <source>%1 is not there</source>
+   <translation>%1 no está</translation>
+  </message>
+  <message>
+   <source>plug the tester in, and see 'ls /dev/serial/by-id' for its name</source>
+   <translation>enchufe el comprobador, y busque su nombre con 'ls /dev/serial/by-id'</translation>
+  </message>
+  <message>
+   <source>%1 is not a serial port</source>
+   <translation>%1 no es un puerto serie</translation>
+  </message>
+  <message>
+   <source>see the tester's sheet for its settings, and correct the profile</source>
+   <translation>mire los ajustes en la hoja del comprobador, y corrija el perfil</translation>
+  </message>
+  <message>
+   <source>correct the TOML</source>
+   <translation>corrija el TOML</translation>
+  </message>
+ </context>
+ <context>
   <name>Session</name>
   <message>
    <source>Written as entry %1.</source>

@@ -1121,6 +1121,1705 @@
   </message>
  </context>
  <context>
+  <name>Sentences</name>
+  <message>
+   <source>pin %1 of rail %2, module %3</source>
+   <translation>la broche %1 du rail %2, module %3</translation>
+  </message>
+  <message>
+   <source>Check the plug, the lead and the igniter on %1: the circuit is open; mend it, then read it again</source>
+   <translation>Vérifiez la fiche, la ligne et l'inflammateur de %1 : le circuit est ouvert ; réparez, puis mesurez à nouveau</translation>
+  </message>
+  <message>
+   <source>Take the shunt off the lead on %1, or find where its two conductors touch; then read it again</source>
+   <translation>Retirez le shunt de la ligne de %1, ou cherchez où ses deux conducteurs se touchent ; puis mesurez à nouveau</translation>
+  </message>
+  <message>
+   <source>Count the igniters on %1: one fewer is connected than planned; add it, then read it again</source>
+   <translation>Comptez les inflammateurs sur %1 : il y en a un de moins que prévu ; ajoutez-le, puis mesurez à nouveau</translation>
+  </message>
+  <message>
+   <source>Count the igniters on %1: one more is connected than planned; take it off, then read it again</source>
+   <translation>Comptez les inflammateurs sur %1 : il y en a un de plus que prévu ; retirez-le, puis mesurez à nouveau</translation>
+  </message>
+  <message>
+   <source>Make the splices and the plug on %1 anew: a joint adds resistance; then read it again</source>
+   <translation>Refaites les jonctions et la fiche de %1 : une jonction ajoute de la résistance ; puis mesurez à nouveau</translation>
+  </message>
+  <message>
+   <source>Dry and insulate the splices on %1: current leaks past the igniter; then read it again</source>
+   <translation>Séchez et isolez les jonctions de %1 : du courant passe à côté de l'inflammateur ; puis mesurez à nouveau</translation>
+  </message>
+  <message>
+   <source>Re-seat the plug and tug each splice on %1: its readings jump; then read it several times</source>
+   <translation>Remettez la fiche et tirez sur chaque jonction de %1 : ses mesures sautent ; puis mesurez plusieurs fois</translation>
+  </message>
+  <message>
+   <source>See whose lead is on %1: nothing is planned there; move it to its own pin, then read both again</source>
+   <translation>Voyez à qui est la ligne sur %1 : rien n'y est prévu ; mettez-la sur sa propre broche, puis mesurez les deux à nouveau</translation>
+  </message>
+  <message>
+   <source>Compare length and gauge of the lead on %1 with the plan; change the one that is wrong, then read it again</source>
+   <translation>Comparez la longueur et la section de la ligne de %1 avec le plan ; changez ce qui est faux, puis mesurez à nouveau</translation>
+  </message>
+  <message>
+   <source>Compare the type of igniter on %1 with the plan; change it, then read it again</source>
+   <translation>Comparez le type d'inflammateur de %1 avec le plan ; changez-le, puis mesurez à nouveau</translation>
+  </message>
+  <message>
+   <source>Read %1 again: its readings cannot be believed or explained; if they stay, trace its circuit by eye</source>
+   <translation>Mesurez %1 à nouveau : ses mesures ne sont ni crédibles ni explicables ; si elles restent, suivez son circuit à l'œil</translation>
+  </message>
+  <message>
+   <source>Exchange the leads on %1 and %2; then read both again</source>
+   <translation>Échangez les lignes de %1 et %2 ; puis mesurez les deux à nouveau</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pin too high: move each back to its own pin, then read the rail again</source>
+   <translation>Au module %1, rail %2, les lignes prévues pour les broches %3 à %4 sont %5 broche trop haut : remettez chacune sur sa broche, puis mesurez le rail à nouveau</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pins too high: move each back to its own pin, then read the rail again</source>
+   <translation>Au module %1, rail %2, les lignes prévues pour les broches %3 à %4 sont %5 broches trop haut : remettez chacune sur sa broche, puis mesurez le rail à nouveau</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pin too low: move each back to its own pin, then read the rail again</source>
+   <translation>Au module %1, rail %2, les lignes prévues pour les broches %3 à %4 sont %5 broche trop bas : remettez chacune sur sa broche, puis mesurez le rail à nouveau</translation>
+  </message>
+  <message>
+   <source>On module %1, rail %2, the leads planned for pins %3 to %4 sit %5 pins too low: move each back to its own pin, then read the rail again</source>
+   <translation>Au module %1, rail %2, les lignes prévues pour les broches %3 à %4 sont %5 broches trop bas : remettez chacune sur sa broche, puis mesurez le rail à nouveau</translation>
+  </message>
+  <message>
+   <source>Unplug rail %1 of module %2 and turn it round; then read it again</source>
+   <translation>Débranchez le rail %1 du module %2 et retournez-le ; puis mesurez-le à nouveau</translation>
+  </message>
+  <message>
+   <source>Exchange the plugs of rail %1 of module %2 and rail %3 of module %4; then read both again</source>
+   <translation>Échangez les fiches du rail %1 du module %2 et du rail %3 du module %4 ; puis mesurez les deux à nouveau</translation>
+  </message>
+  <message>
+   <source>Exchange modules %1 and %2 (or their addresses); then read both again</source>
+   <translation>Échangez les modules %1 et %2 (ou leurs adresses) ; puis mesurez les deux à nouveau</translation>
+  </message>
+  <message>
+   <source>Touch the tester's probe tips together, zero it, and read the field again: every reading is off by the same ohms</source>
+   <translation>Faites se toucher les pointes du testeur, mettez-le à zéro et mesurez le terrain à nouveau : chaque mesure est décalée des mêmes ohms</translation>
+  </message>
+  <message>
+   <source>Check gauge and material of the wire on the reels against the plan: all leads are off by one factor; correct the plan or the wire, then read again</source>
+   <translation>Comparez la section et la matière du fil des bobines avec le plan : toutes les lignes s'écartent d'un même facteur ; corrigez le plan ou le fil, puis mesurez à nouveau</translation>
+  </message>
+  <message>
+   <source>%1; no reading tells this from %2: to decide, %3</source>
+   <translation>%1 ; aucune mesure ne le distingue de : %2. Pour décider : %3</translation>
+  </message>
+  <message>
+   <source>%1; or it is, at %2 %, %3: to decide, %4</source>
+   <translation>%1 ; ou c'est, à %2 % : %3. Pour décider : %4</translation>
+  </message>
+  <message>
+   <source>an open circuit</source>
+   <translation>un circuit ouvert</translation>
+  </message>
+  <message>
+   <source>a short</source>
+   <translation>un court-circuit</translation>
+  </message>
+  <message>
+   <source>one igniter too few</source>
+   <translation>un inflammateur de moins</translation>
+  </message>
+  <message>
+   <source>one igniter too many</source>
+   <translation>un inflammateur de trop</translation>
+  </message>
+  <message>
+   <source>a poor joint</source>
+   <translation>une mauvaise jonction</translation>
+  </message>
+  <message>
+   <source>a leak</source>
+   <translation>une fuite</translation>
+  </message>
+  <message>
+   <source>a loose contact</source>
+   <translation>un faux contact</translation>
+  </message>
+  <message>
+   <source>somebody else's lead</source>
+   <translation>la ligne d'un autre</translation>
+  </message>
+  <message>
+   <source>a lead of another length or gauge</source>
+   <translation>une ligne d'une autre longueur ou section</translation>
+  </message>
+  <message>
+   <source>another type of igniter</source>
+   <translation>un autre type d'inflammateur</translation>
+  </message>
+  <message>
+   <source>test leads that were not zeroed</source>
+   <translation>des cordons qui n'ont pas été mis à zéro</translation>
+  </message>
+  <message>
+   <source>another wire throughout</source>
+   <translation>un autre fil partout</translation>
+  </message>
+  <message>
+   <source>something that no reading explains</source>
+   <translation>quelque chose qu'aucune mesure n'explique</translation>
+  </message>
+  <message>
+   <source>see whether the shunt of %1 is still on</source>
+   <translation>voir si le shunt de %1 est encore en place</translation>
+  </message>
+  <message>
+   <source>count the igniters on %1</source>
+   <translation>compter les inflammateurs de %1</translation>
+  </message>
+  <message>
+   <source>tug each splice on %1 and read it again</source>
+   <translation>tirer sur chaque jonction de %1 et mesurer à nouveau</translation>
+  </message>
+  <message>
+   <source>see whether a splice on %1 is wet</source>
+   <translation>voir si une jonction de %1 est mouillée</translation>
+  </message>
+  <message>
+   <source>tug the plug and the splices on %1 and read it again</source>
+   <translation>tirer sur la fiche et les jonctions de %1 et mesurer à nouveau</translation>
+  </message>
+  <message>
+   <source>compare the lead on %1 with the plan</source>
+   <translation>comparer la ligne de %1 avec le plan</translation>
+  </message>
+  <message>
+   <source>read the label of the igniter on %1</source>
+   <translation>lire l'étiquette de l'inflammateur de %1</translation>
+  </message>
+  <message>
+   <source>touch the tester's probe tips together and read that</source>
+   <translation>faire se toucher les pointes du testeur et mesurer</translation>
+  </message>
+  <message>
+   <source>read gauge and material on the reels</source>
+   <translation>lire la section et la matière sur les bobines</translation>
+  </message>
+  <message>
+   <source>unplug the lead on %1 and look at it</source>
+   <translation>débrancher la ligne de %1 et la regarder</translation>
+  </message>
+  <message>
+   <source>read the tags of the leads on %1 and %2</source>
+   <translation>lire les étiquettes des lignes de %1 et %2</translation>
+  </message>
+  <message>
+   <source>pull the lead on %1: if its tag is that of the pin %2 below, the row is shifted</source>
+   <translation>retirer la ligne de %1 : si son étiquette est celle de la broche %2 plus bas, la rangée est décalée</translation>
+  </message>
+  <message>
+   <source>pull the lead on %1: if its tag is that of the pin %2 above, the row is shifted</source>
+   <translation>retirer la ligne de %1 : si son étiquette est celle de la broche %2 plus haut, la rangée est décalée</translation>
+  </message>
+  <message>
+   <source>see which way round rail %1 of module %2 is plugged</source>
+   <translation>voir dans quel sens le rail %1 du module %2 est branché</translation>
+  </message>
+  <message>
+   <source>read the tags on the plugs of rail %1, module %2 and rail %3, module %4</source>
+   <translation>lire les étiquettes des fiches du rail %1, module %2 et du rail %3, module %4</translation>
+  </message>
+  <message>
+   <source>read the number plates and addresses of modules %1 and %2</source>
+   <translation>lire les plaques et les adresses des modules %1 et %2</translation>
+  </message>
+  <message>
+   <source>%1 and %2 exchanged</source>
+   <translation>%1 et %2 échangés</translation>
+  </message>
+  <message>
+   <source>pins %1 to %2 of rail %3, module %4 shifted by %5</source>
+   <translation>les broches %1 à %2 du rail %3, module %4 décalées de %5</translation>
+  </message>
+  <message>
+   <source>rail %1 of module %2 turned round</source>
+   <translation>le rail %1 du module %2 retourné</translation>
+  </message>
+  <message>
+   <source>rail %1 of module %2 and rail %3 of module %4 exchanged</source>
+   <translation>le rail %1 du module %2 et le rail %3 du module %4 échangés</translation>
+  </message>
+  <message>
+   <source>modules %1 and %2 exchanged</source>
+   <translation>les modules %1 et %2 échangés</translation>
+  </message>
+  <message>
+   <source>50 mA, WAC 212-17-317(6)</source>
+   <translation>50 mA, WAC 212-17-317(6)</translation>
+  </message>
+  <message>
+   <source>the maker's test_max_a of %1</source>
+   <translation>le test_max_a du fabricant de %1</translation>
+  </message>
+  <message>
+   <source>%1 % of the no-fire current of %2</source>
+   <translation>%1 % du courant de non-feu de %2</translation>
+  </message>
+  <message>
+   <source>The tester's current cannot be judged: its profile gives no test_current_a; look at the meter's and the igniters' data sheets before you connect it</source>
+   <translation>Le courant du testeur ne peut être jugé : son profil ne donne pas de test_current_a ; regardez les fiches du testeur et des inflammateurs avant de le brancher</translation>
+  </message>
+  <message>
+   <source>The tester's current cannot be judged: %1 has no no_fire_a; type it in from the maker's data sheet before you connect the tester</source>
+   <translation>Le courant du testeur ne peut être jugé : %1 n'a pas de no_fire_a ; saisissez-le d'après la fiche du fabricant avant de brancher le testeur</translation>
+  </message>
+  <message>
+   <source>The tester drives %1 mA into a short, the limit is %2 mA (%3)</source>
+   <translation>Le testeur débite %1 mA dans un court-circuit, la limite est %2 mA (%3)</translation>
+  </message>
+  <message>
+   <source>The tester drives %1 mA into a short, not above the limit of %2 mA (%3)</source>
+   <translation>Le testeur débite %1 mA dans un court-circuit, pas plus que la limite de %2 mA (%3)</translation>
+  </message>
+  <message>
+   <source>reading with this tester is refused</source>
+   <translation>la mesure avec ce testeur est refusée</translation>
+  </message>
+  <message>
+   <source>use a tester that stays below it</source>
+   <translation>prenez un testeur qui reste en dessous</translation>
+  </message>
+  <message>
+   <source>The firing current of %1 cannot be judged: its igniter or its wire is not in the igniter file; add it there and import the plan again</source>
+   <translation>Le courant de tir de %1 ne peut être jugé : son inflammateur ou son fil n'est pas dans le fichier d'inflammateurs ; ajoutez-le et importez le plan à nouveau</translation>
+  </message>
+  <message>
+   <source>The firing current cannot be judged: the igniter file has no [supply]</source>
+   <translation>Le courant de tir ne peut être jugé : le fichier d'inflammateurs n'a pas de [supply]</translation>
+  </message>
+  <message>
+   <source>The firing current cannot be judged: no all_fire_a is given for %1; take it from the maker's sheet</source>
+   <translation>Le courant de tir ne peut être jugé : aucun all_fire_a n'est donné pour %1 ; prenez-le sur la fiche du fabricant</translation>
+  </message>
+  <message>
+   <source>%1: %2 A at least through each igniter, %3 times its all-fire current of %4 A</source>
+   <translation>%1 : au moins %2 A dans chaque inflammateur, %3 fois son courant de feu certain de %4 A</translation>
+  </message>
+  <message>
+   <source>%1; the loop may have %2 ohm, it has %3</source>
+   <translation>%1 ; la boucle peut avoir %2 ohms, elle en a %3</translation>
+  </message>
+  <message>
+   <source>%1; in a series string the fastest bridge may part before the slowest has started: use the maker's series current</source>
+   <translation>%1 ; dans une série, le pont le plus rapide peut se rompre avant que le plus lent n'ait commencé : prenez le courant de série du fabricant</translation>
+  </message>
+  <message>
+   <source>not answered yet</source>
+   <translation>pas encore de réponse</translation>
+  </message>
+  <message>
+   <source>due at %1, not answered yet</source>
+   <translation>à faire pour %1, pas encore de réponse</translation>
+  </message>
+  <message>
+   <source>waits for its second signature</source>
+   <translation>attend sa seconde signature</translation>
+  </message>
+  <message>
+   <source>was answered more than %1 ago</source>
+   <translation>la réponse date de plus de %1</translation>
+  </message>
+  <message>
+   <source>was read more than %1 ago</source>
+   <translation>la mesure date de plus de %1</translation>
+  </message>
+  <message>
+   <source>waived by %1 and %2: %3 (%4)</source>
+   <translation>dérogé par %1 et %2 : %3 (%4)</translation>
+  </message>
+  <message>
+   <source>the show has no site to measure on</source>
+   <translation>le spectacle n'a pas de terrain sur lequel mesurer</translation>
+  </message>
+  <message>
+   <source>the wait after the last thunder is over</source>
+   <translation>l'attente après le dernier tonnerre est finie</translation>
+  </message>
+  <message>
+   <source>no thunder near enough was told</source>
+   <translation>aucun tonnerre assez proche n'a été signalé</translation>
+  </message>
+  <message>
+   <source>thunder: wait until %1</source>
+   <translation>tonnerre : attendre jusqu'à %1</translation>
+  </message>
+  <message>
+   <source>wait until %1</source>
+   <translation>attendre jusqu'à %1</translation>
+  </message>
+  <message>
+   <source>the wait is over</source>
+   <translation>l'attente est finie</translation>
+  </message>
+  <message>
+   <source>the wait begins with %1</source>
+   <translation>l'attente commence avec %1</translation>
+  </message>
+  <message>
+   <source>%1 has the %2</source>
+   <translation>%1 a : %2</translation>
+  </message>
+  <message>
+   <source>%1 has the %2, in the field</source>
+   <translation>%1 a : %2, sur le terrain</translation>
+  </message>
+  <message>
+   <source>the %1 is in the %2</source>
+   <translation>%1 : dans %2</translation>
+  </message>
+  <message>
+   <source>the tag of %1 is not back</source>
+   <translation>l'étiquette de %1 n'est pas revenue</translation>
+  </message>
+  <message>
+   <source>%1 while %2 is in the field</source>
+   <translation>%1 alors que %2 est sur le terrain</translation>
+  </message>
+  <message>
+   <source>%1; it has to be %2</source>
+   <translation>%1 ; sa place : %2</translation>
+  </message>
+  <message>
+   <source>%1 or %2</source>
+   <translation>%1 ou %2</translation>
+  </message>
+  <message>
+   <source>with the %1</source>
+   <translation>auprès de %1</translation>
+  </message>
+  <message>
+   <source>in the %1</source>
+   <translation>dans %1</translation>
+  </message>
+  <message>
+   <source>nobody is in the field</source>
+   <translation>personne n'est sur le terrain</translation>
+  </message>
+  <message>
+   <source>%1 is in the field</source>
+   <translation>%1 est sur le terrain</translation>
+  </message>
+  <message>
+   <source>%1 are in the field: %2</source>
+   <translation>%1 sont sur le terrain : %2</translation>
+  </message>
+  <message>
+   <source>gusts of %1 are above %2</source>
+   <translation>des rafales de %1 dépassent %2</translation>
+  </message>
+  <message>
+   <source>a mean wind of %1 is above %2</source>
+   <translation>un vent moyen de %1 dépasse %2</translation>
+  </message>
+  <message>
+   <source>gusts of %1 are above %2, over %3</source>
+   <translation>des rafales de %1 dépassent %2, sur %3</translation>
+  </message>
+  <message>
+   <source>a mean wind of %1 is above %2, over %3</source>
+   <translation>un vent moyen de %1 dépasse %2, sur %3</translation>
+  </message>
+  <message>
+   <source>the last wind was read by somebody who may not</source>
+   <translation>le dernier vent a été mesuré par quelqu'un qui n'y est pas autorisé</translation>
+  </message>
+  <message>
+   <source>mean %1, gusts %2, by %3</source>
+   <translation>moyenne %1, rafales %2, par %3</translation>
+  </message>
+  <message>
+   <source>no wind over %1 was read yet</source>
+   <translation>aucun vent sur %1 n'a encore été mesuré</translation>
+  </message>
+  <message>
+   <source>nothing is known</source>
+   <translation>rien n'est connu</translation>
+  </message>
+  <message>
+   <source>no pin is planned, so there is nothing that could fit</source>
+   <translation>aucune broche n'est prévue, donc rien ne peut être conforme</translation>
+  </message>
+  <message>
+   <source>all %1 planned pins fit</source>
+   <translation>les %1 broches prévues sont toutes conformes</translation>
+  </message>
+  <message>
+   <source>%1 of %2 planned pins fit, %3 is waived by name</source>
+   <translation>%1 des %2 broches prévues sont conformes, %3 est dérogée par son nom</translation>
+  </message>
+  <message>
+   <source>%1 of %2 planned pins fit, %3 are waived by name</source>
+   <translation>%1 des %2 broches prévues sont conformes, %3 sont dérogées par leur nom</translation>
+  </message>
+  <message>
+   <source>of %1 planned pins %2</source>
+   <translation>sur %1 broches prévues : %2</translation>
+  </message>
+  <message>
+   <source>%1 is unread</source>
+   <translation>%1 non lue</translation>
+  </message>
+  <message>
+   <source>%1 are unread</source>
+   <translation>%1 non lues</translation>
+  </message>
+  <message>
+   <source>%1 was read too long ago</source>
+   <translation>%1 lue il y a trop longtemps</translation>
+  </message>
+  <message>
+   <source>%1 were read too long ago</source>
+   <translation>%1 lues il y a trop longtemps</translation>
+  </message>
+  <message>
+   <source>%1 are unread, %2</source>
+   <translation>%1 non lues, %2</translation>
+  </message>
+  <message>
+   <source>%1 is unread, %2</source>
+   <translation>%1 non lue, %2</translation>
+  </message>
+  <message>
+   <source>%1 was read too long ago, %2</source>
+   <translation>%1 lue il y a trop longtemps, %2</translation>
+  </message>
+  <message>
+   <source>%1 were read too long ago, %2</source>
+   <translation>%1 lues il y a trop longtemps, %2</translation>
+  </message>
+  <message>
+   <source>%1 does not fit (%2)</source>
+   <translation>%1 non conforme (%2)</translation>
+  </message>
+  <message>
+   <source>%1 do not fit (%2)</source>
+   <translation>%1 non conformes (%2)</translation>
+  </message>
+  <message>
+   <source>%1 fits</source>
+   <translation>%1 conforme</translation>
+  </message>
+  <message>
+   <source>%1 doubtful</source>
+   <translation>%1 douteux</translation>
+  </message>
+  <message>
+   <source>%1 low</source>
+   <translation>%1 bas</translation>
+  </message>
+  <message>
+   <source>%1 high</source>
+   <translation>%1 haut</translation>
+  </message>
+  <message>
+   <source>%1 open</source>
+   <translation>%1 ouvert</translation>
+  </message>
+  <message>
+   <source>%1 short</source>
+   <translation>%1 en court-circuit</translation>
+  </message>
+  <message>
+   <source>%1 unsteady</source>
+   <translation>%1 instable</translation>
+  </message>
+  <message>
+   <source>%1 stray</source>
+   <translation>%1 étranger</translation>
+  </message>
+  <message>
+   <source>%1 unread</source>
+   <translation>%1 non lu</translation>
+  </message>
+  <message>
+   <source>%1 stale</source>
+   <translation>%1 périmé</translation>
+  </message>
+  <message>
+   <source>was found: %1</source>
+   <translation>trouvé : %1</translation>
+  </message>
+  <message>
+   <source>%1 is below %2</source>
+   <translation>%1 est en dessous de %2</translation>
+  </message>
+  <message>
+   <source>%1 is above %2</source>
+   <translation>%1 est au-dessus de %2</translation>
+  </message>
+  <message>
+   <source>%1; %2</source>
+   <translation>%1 ; %2</translation>
+  </message>
+  <message>
+   <source>the clock went back over a restart, so its age is not known</source>
+   <translation>l'horloge a reculé lors d'un redémarrage, donc son âge n'est pas connu</translation>
+  </message>
+  <message>
+   <source>the wall clock stepped</source>
+   <translation>l'horloge a sauté</translation>
+  </message>
+  <message>
+   <source>the machine was started anew</source>
+   <translation>la machine a redémarré</translation>
+  </message>
+  <message>
+   <source>the machine slept</source>
+   <translation>la machine s'est endormie</translation>
+  </message>
+  <message>
+   <source>comes up again after the restart</source>
+   <translation>revient après le redémarrage</translation>
+  </message>
+  <message>
+   <source>comes up again after a break</source>
+   <translation>revient après une interruption</translation>
+  </message>
+  <message>
+   <source>comes up again after the hold</source>
+   <translation>revient après l'arrêt</translation>
+  </message>
+  <message>
+   <source>a pin was read after the release</source>
+   <translation>une broche a été mesurée après l'autorisation</translation>
+  </message>
+  <message>
+   <source>thunder was heard</source>
+   <translation>du tonnerre a été entendu</translation>
+  </message>
+  <message>
+   <source>pins were hooked up anew</source>
+   <translation>des broches ont été rebranchées</translation>
+  </message>
+  <message>
+   <source>the show was moved to %1</source>
+   <translation>le spectacle a été déplacé à %1</translation>
+  </message>
+  <message>
+   <source>a hold was called</source>
+   <translation>un arrêt a été appelé</translation>
+  </message>
+  <message>
+   <source>%1 called a hold</source>
+   <translation>%1 a appelé un arrêt</translation>
+  </message>
+  <message>
+   <source>%1 called a hold: %2</source>
+   <translation>%1 a appelé un arrêt : %2</translation>
+  </message>
+  <message>
+   <source>%1 went into the field</source>
+   <translation>%1 est entré sur le terrain</translation>
+  </message>
+  <message>
+   <source>%1 went into the field: %2</source>
+   <translation>%1 est entré sur le terrain : %2</translation>
+  </message>
+  <message>
+   <source>%1 went to %2</source>
+   <translation>%1 est passé à %2</translation>
+  </message>
+  <message>
+   <source>%1 withdrew it</source>
+   <translation>%1 l'a retirée</translation>
+  </message>
+  <message>
+   <source>%1 withdrew it: %2</source>
+   <translation>%1 l'a retirée : %2</translation>
+  </message>
+  <message>
+   <source>the record was closed</source>
+   <translation>le registre a été fermé</translation>
+  </message>
+  <message>
+   <source>the record was closed: %1</source>
+   <translation>le registre a été fermé : %1</translation>
+  </message>
+  <message>
+   <source>every item holds</source>
+   <translation>chaque point tient</translation>
+  </message>
+  <message>
+   <source>stands until %1 expires</source>
+   <translation>tient jusqu'à ce que %1 expire</translation>
+  </message>
+  <message>
+   <source>no stage is part of the release</source>
+   <translation>aucune étape ne fait partie de l'autorisation</translation>
+  </message>
+  <message>
+   <source>the pause after "%1" is not closed</source>
+   <translation>la pause après « %1 » n'est pas fermée</translation>
+  </message>
+  <message>
+   <source>%1 is open: %2</source>
+   <translation>%1 est à faire : %2</translation>
+  </message>
+  <message>
+   <source>%1 is due: %2</source>
+   <translation>%1 est dû : %2</translation>
+  </message>
+  <message>
+   <source>%1 is expired: %2</source>
+   <translation>%1 est expiré : %2</translation>
+  </message>
+  <message>
+   <source>%1 is broken: %2</source>
+   <translation>%1 est rompu : %2</translation>
+  </message>
+  <message>
+   <source>%1 is refused: %2</source>
+   <translation>%1 est refusé : %2</translation>
+  </message>
+  <message>
+   <source>every item holds to the end of the show at %1</source>
+   <translation>chaque point tient jusqu'à la fin du spectacle à %1</translation>
+  </message>
+  <message>
+   <source>a release for %1 is possible: begin %2 by %3</source>
+   <translation>une autorisation pour %1 est possible : commencer %2 avant %3</translation>
+  </message>
+  <message>
+   <source>no show time is set</source>
+   <translation>aucune heure de spectacle n'est fixée</translation>
+  </message>
+  <message>
+   <source>the show of %1 was released; nothing has to begin before it any more</source>
+   <translation>le spectacle de %1 a été autorisé ; rien ne doit plus commencer avant</translation>
+  </message>
+  <message>
+   <source>%1 lasts only %2: answered by %3 it would not hold to the end of the show at %4</source>
+   <translation>%1 ne vaut que %2 : répondu pour %3, il ne tiendrait pas jusqu'à la fin du spectacle à %4</translation>
+  </message>
+  <message>
+   <source>%1 cannot be done before %2, and had to be by %3: move the show by %4 or more</source>
+   <translation>%1 ne peut être fait avant %2, et devait l'être pour %3 : déplacez le spectacle de %4 ou plus</translation>
+  </message>
+  <message>
+   <source>as planned, %1 expires %2 before the show: answer it again between %3 and %4</source>
+   <translation>comme prévu, %1 expire %2 avant le spectacle : répondez-y à nouveau entre %3 et %4</translation>
+  </message>
+  <message>
+   <source>as planned, %1 expires %2 before the end of the show: answer it again between %3 and %4</source>
+   <translation>comme prévu, %1 expire %2 avant la fin du spectacle : répondez-y à nouveau entre %3 et %4</translation>
+  </message>
+  <message>
+   <source>%1: all %2 distances are kept</source>
+   <translation>%1 : les %2 distances sont toutes respectées</translation>
+  </message>
+  <message>
+   <source>%1: %2, and %3 more</source>
+   <translation>%1 : %2, et %3 de plus</translation>
+  </message>
+  <message>
+   <source>%1 lies inside %2, or too near its edge to tell</source>
+   <translation>%1 est dans %2, ou trop près du bord pour le dire</translation>
+  </message>
+  <message>
+   <source>%1 does not say how far %2 must be from %3: %4</source>
+   <translation>%1 ne dit pas à quelle distance %2 doit être de %3 : %4</translation>
+  </message>
+  <message>
+   <source>%1 is %2 from %3; %4 asks for %5</source>
+   <translation>%1 est à %2 de %3 ; %4 demande %5</translation>
+  </message>
+  <message>
+   <source>%1 lies outside the ground that is kept clear</source>
+   <translation>%1 est hors du terrain tenu dégagé</translation>
+  </message>
+  <message>
+   <source>the site does not show where %1 is</source>
+   <translation>le terrain ne montre pas où est %1</translation>
+  </message>
+  <message>
+   <source>the site shows no audience to measure to</source>
+   <translation>le terrain ne montre pas de public vers lequel mesurer</translation>
+  </message>
+  <message>
+   <source>%1 mm is above its largest calibre, %2 mm</source>
+   <translation>%1 mm dépasse son plus grand calibre, %2 mm</translation>
+  </message>
+  <message>
+   <source>it has cues without a calibre, and the table no distance for those</source>
+   <translation>il a des cues sans calibre, et la table aucune distance pour eux</translation>
+  </message>
+  <message>
+   <source>%1 over range</source>
+   <translation>%1 hors gamme</translation>
+  </message>
+  <message>
+   <source>%1 %2 ohm</source>
+   <translation>%1 %2 ohm</translation>
+  </message>
+  <message>
+   <source>%1 answered %2: %3</source>
+   <translation>%1 a répondu à %2 : %3</translation>
+  </message>
+  <message>
+   <source>%1 is enrolled as %2</source>
+   <translation>%1 est inscrit comme %2</translation>
+  </message>
+  <message>
+   <source>%1 looked and confirms: %2</source>
+   <translation>%1 a regardé et confirme : %2</translation>
+  </message>
+  <message>
+   <source>%1 closed the pause after "%2"</source>
+   <translation>%1 a fermé la pause après « %2 »</translation>
+  </message>
+  <message>
+   <source>%1 set the show for %2</source>
+   <translation>%1 a fixé le spectacle à %2</translation>
+  </message>
+  <message>
+   <source>wind: mean %1 m/s, gusts %2 m/s over %3, by %4</source>
+   <translation>vent : moyenne %1 m/s, rafales %2 m/s sur %3, par %4</translation>
+  </message>
+  <message>
+   <source>the instrument</source>
+   <translation>l'instrument</translation>
+  </message>
+  <message>
+   <source>instrument</source>
+   <translation>instrument</translation>
+  </message>
+  <message>
+   <source>somebody</source>
+   <translation>quelqu'un</translation>
+  </message>
+  <message>
+   <source>thunder was heard, %1 s after its flash</source>
+   <translation>du tonnerre a été entendu, %1 s après l'éclair</translation>
+  </message>
+  <message>
+   <source>%1 is out of the field</source>
+   <translation>%1 est sorti du terrain</translation>
+  </message>
+  <message>
+   <source>%1 hung a tag</source>
+   <translation>%1 a posé une étiquette</translation>
+  </message>
+  <message>
+   <source>%1 has the tag back</source>
+   <translation>%1 a repris son étiquette</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 is out of the field</source>
+   <translation>%1 dit que %2 est sorti du terrain</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 is out of the field: %3</source>
+   <translation>%1 dit que %2 est sorti du terrain : %3</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 has the tag back</source>
+   <translation>%1 dit que %2 a repris son étiquette</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 has the tag back: %3</source>
+   <translation>%1 dit que %2 a repris son étiquette : %3</translation>
+  </message>
+  <message>
+   <source>%1 says that %2 hung a tag</source>
+   <translation>%1 dit que %2 a posé une étiquette</translation>
+  </message>
+  <message>
+   <source>%1 signed for the %2 that %3 holds</source>
+   <translation>%1 a signé pour : %2, encore auprès de %3</translation>
+  </message>
+  <message>
+   <source>%1 gave the %2 to %3</source>
+   <translation>%1 a remis à %3 : %2</translation>
+  </message>
+  <message>
+   <source>%1 put the %2 into the %3</source>
+   <translation>%1 a mis dans %3 : %2</translation>
+  </message>
+  <message>
+   <source>%1 took the %2 out of the %3</source>
+   <translation>%1 a pris dans %3 : %2</translation>
+  </message>
+  <message>
+   <source>%1 lifted the hold</source>
+   <translation>%1 a levé l'arrêt</translation>
+  </message>
+  <message>
+   <source>%1 lifted the hold: %2</source>
+   <translation>%1 a levé l'arrêt : %2</translation>
+  </message>
+  <message>
+   <source>%1 waives %2, which reads %3</source>
+   <translation>%1 déroge à %2, qui est : %3</translation>
+  </message>
+  <message>
+   <source>%1 waives %2, which reads %3: %4</source>
+   <translation>%1 déroge à %2, qui est %3 : %4</translation>
+  </message>
+  <message>
+   <source>%1 waives %2</source>
+   <translation>%1 déroge à %2</translation>
+  </message>
+  <message>
+   <source>%1 waives %2: %3</source>
+   <translation>%1 déroge à %2 : %3</translation>
+  </message>
+  <message>
+   <source>%1 signed the release</source>
+   <translation>%1 a signé l'autorisation</translation>
+  </message>
+  <message>
+   <source>%1 withdrew the release</source>
+   <translation>%1 a retiré l'autorisation</translation>
+  </message>
+  <message>
+   <source>%1 withdrew the release: %2</source>
+   <translation>%1 a retiré l'autorisation : %2</translation>
+  </message>
+  <message>
+   <source>hooked up anew: %1</source>
+   <translation>rebranché : %1</translation>
+  </message>
+  <message>
+   <source>hooked up anew: %1 (%2)</source>
+   <translation>rebranché : %1 (%2)</translation>
+  </message>
+  <message>
+   <source>the whole field</source>
+   <translation>tout le terrain</translation>
+  </message>
+  <message>
+   <source>module %1 rail %2</source>
+   <translation>module %1 rail %2</translation>
+  </message>
+  <message>
+   <source>module %1</source>
+   <translation>module %1</translation>
+  </message>
+  <message>
+   <source>a line was not taken: %1</source>
+   <translation>une ligne n'a pas été prise : %1</translation>
+  </message>
+  <message>
+   <source>the field reads: %1</source>
+   <translation>le terrain se lit : %1</translation>
+  </message>
+  <message>
+   <source>%1 states: %2</source>
+   <translation>%1 déclare : %2</translation>
+  </message>
+  <message>
+   <source>the record was opened, with the checklist "%1"</source>
+   <translation>le registre a été ouvert, avec la liste « %1 »</translation>
+  </message>
+  <message>
+   <source>the program was started anew</source>
+   <translation>le programme a redémarré</translation>
+  </message>
+  <message>
+   <source>the machine slept for %1</source>
+   <translation>la machine a dormi %1</translation>
+  </message>
+  <message>
+   <source>the wall clock stepped back by %1</source>
+   <translation>l'horloge a reculé de %1</translation>
+  </message>
+  <message>
+   <source>the wall clock stepped on by %1</source>
+   <translation>l'horloge a avancé de %1</translation>
+  </message>
+  <message>
+   <source>a crash left lines that were never acknowledged; they are kept in %1</source>
+   <translation>un arrêt brutal a laissé des lignes jamais confirmées ; elles sont gardées dans %1</translation>
+  </message>
+  <message>
+   <source>a witness's signature that cannot be read</source>
+   <translation>la signature d'un témoin, illisible</translation>
+  </message>
+  <message>
+   <source>%1 signed as a witness that the first %2 entries stood at %3</source>
+   <translation>%1 a attesté que les %2 premières entrées étaient là à %3</translation>
+  </message>
+  <message>
+   <source>a time-stamp that does not hold</source>
+   <translation>un horodatage qui ne tient pas</translation>
+  </message>
+  <message>
+   <source>%1 signed that the first %2 entries stood at %3 (RFC 3161 time-stamp)</source>
+   <translation>%1 a signé que les %2 premières entrées étaient là à %3 (horodatage RFC 3161)</translation>
+  </message>
+  <message>
+   <source>the checksum is missing</source>
+   <translation>la somme de contrôle manque</translation>
+  </message>
+  <message>
+   <source>the checksum is %1, the line itself gives %2</source>
+   <translation>la somme de contrôle est %1, la ligne elle-même donne %2</translation>
+  </message>
+  <message>
+   <source>the unit %1 is not one of resistance</source>
+   <translation>l'unité %1 n'est pas une unité de résistance</translation>
+  </message>
+  <message>
+   <source>the tester says that it has no number</source>
+   <translation>le testeur dit qu'il n'a pas de nombre</translation>
+  </message>
+  <message>
+   <source>the value %1 is neither a number nor a word for above range</source>
+   <translation>la valeur %1 n'est ni un nombre ni un mot pour hors gamme</translation>
+  </message>
+  <message>
+   <source>the value %1 is outside -1000 ohm .. 1e9 ohm</source>
+   <translation>la valeur %1 est hors de -1000 ohm .. 1e9 ohm</translation>
+  </message>
+  <message>
+   <source>the line is longer than 4096 bytes</source>
+   <translation>la ligne dépasse 4096 octets</translation>
+  </message>
+  <message>
+   <source>the line is blank</source>
+   <translation>la ligne est vide</translation>
+  </message>
+  <message>
+   <source>the line has a NUL byte inside: a byte was damaged on the way</source>
+   <translation>la ligne contient un octet NUL : un octet a été abîmé en route</translation>
+  </message>
+  <message>
+   <source>the line is not in the form that the tester profile describes</source>
+   <translation>la ligne n'a pas la forme que décrit le profil du testeur</translation>
+  </message>
+  <message>
+   <source>the line number %1 is not a whole number</source>
+   <translation>le numéro de ligne %1 n'est pas un entier</translation>
+  </message>
+  <message>
+   <source>the %1 is not a number from 1 to 9999</source>
+   <translation>%1 n'est pas un nombre de 1 à 9999</translation>
+  </message>
+  <message>
+   <source>the line was cut off when the port went away</source>
+   <translation>la ligne a été coupée quand le port a disparu</translation>
+  </message>
+  <message>
+   <source>the first line after the port was opened may lack its beginning</source>
+   <translation>la première ligne après l'ouverture du port peut manquer de son début</translation>
+  </message>
+  <message>
+   <source>the checksum is missing, and most lines of this tester carry one</source>
+   <translation>la somme de contrôle manque, et la plupart des lignes de ce testeur en ont une</translation>
+  </message>
+  <message>
+   <source>"%1" is none of the states that %2 can be in</source>
+   <translation>« %1 » n'est aucun des états que %2 peut avoir</translation>
+  </message>
+  <message>
+   <source>choose what was seen: %1</source>
+   <translation>choisissez ce qui a été vu : %1</translation>
+  </message>
+  <message>
+   <source>the number of groups looked at is not the number there are</source>
+   <translation>le nombre de groupes regardés n'est pas le nombre qu'il y a</translation>
+  </message>
+  <message>
+   <source>walk the whole list of pins that read alike</source>
+   <translation>parcourez toute la liste des broches semblables</translation>
+  </message>
+  <message>
+   <source>%1 is answered by a number</source>
+   <translation>on répond à %1 par un nombre</translation>
+  </message>
+  <message>
+   <source>give it in %1</source>
+   <translation>donnez-le en %1</translation>
+  </message>
+  <message>
+   <source>%1 is answered by what was seen or heard</source>
+   <translation>on répond à %1 par ce qui a été vu ou entendu</translation>
+  </message>
+  <message>
+   <source>write it in one line, in your own words</source>
+   <translation>écrivez-le en une ligne, avec vos mots</translation>
+  </message>
+  <message>
+   <source>%1 needs a file's SHA-256</source>
+   <translation>%1 demande le SHA-256 d'un fichier</translation>
+  </message>
+  <message>
+   <source>choose the file</source>
+   <translation>choisissez le fichier</translation>
+  </message>
+  <message>
+   <source>%1 rests on %2, which is %3: %4</source>
+   <translation>%1 repose sur %2, qui est %3 : %4</translation>
+  </message>
+  <message>
+   <source>open</source>
+   <translation>à faire</translation>
+  </message>
+  <message>
+   <source>due</source>
+   <translation>dû</translation>
+  </message>
+  <message>
+   <source>expired</source>
+   <translation>expiré</translation>
+  </message>
+  <message>
+   <source>broken</source>
+   <translation>rompu</translation>
+  </message>
+  <message>
+   <source>refused</source>
+   <translation>refusé</translation>
+  </message>
+  <message>
+   <source>see to that first</source>
+   <translation>occupez-vous-en d'abord</translation>
+  </message>
+  <message>
+   <source>%1 is not answered by anyone: it follows from what is</source>
+   <translation>personne ne répond à %1 : cela suit de ce qui est</translation>
+  </message>
+  <message>
+   <source>read the wind and enter that</source>
+   <translation>mesurez le vent et saisissez-le</translation>
+  </message>
+  <message>
+   <source>see to what it is about, and it will hold by itself</source>
+   <translation>occupez-vous de la chose, et cela tiendra de soi-même</translation>
+  </message>
+  <message>
+   <source>it does not say what it confirms</source>
+   <translation>cela ne dit pas ce que cela confirme</translation>
+  </message>
+  <message>
+   <source>name the entry</source>
+   <translation>nommez l'entrée</translation>
+  </message>
+  <message>
+   <source>entry %1 waits for no second signature</source>
+   <translation>l'entrée %1 n'attend pas de seconde signature</translation>
+  </message>
+  <message>
+   <source>look at the list of those that wait; what was broken since is done anew</source>
+   <translation>regardez la liste de celles qui attendent ; ce qui s'est rompu depuis se refait</translation>
+  </message>
+  <message>
+   <source>one person cannot sign twice</source>
+   <translation>une personne ne peut signer deux fois</translation>
+  </message>
+  <message>
+   <source>let somebody else look and sign</source>
+   <translation>qu'un autre regarde et signe</translation>
+  </message>
+  <message>
+   <source>what is confirmed is not what was claimed: %1</source>
+   <translation>ce qui est confirmé n'est pas ce qui a été affirmé : %1</translation>
+  </message>
+  <message>
+   <source>look again and confirm what was claimed, or let it be claimed anew</source>
+   <translation>regardez à nouveau et confirmez ce qui a été affirmé, ou faites-le affirmer à nouveau</translation>
+  </message>
+  <message>
+   <source>the first signature is too old to be confirmed</source>
+   <translation>la première signature est trop ancienne pour être confirmée</translation>
+  </message>
+  <message>
+   <source>sign both anew</source>
+   <translation>signez les deux à nouveau</translation>
+  </message>
+  <message>
+   <source>the checklist has no such stage: %1</source>
+   <translation>la liste n'a pas d'étape de ce nom : %1</translation>
+  </message>
+  <message>
+   <source>choose one of these: %1</source>
+   <translation>choisissez parmi : %1</translation>
+  </message>
+  <message>
+   <source>%1 has closed this pause already</source>
+   <translation>%1 a déjà fermé cette pause</translation>
+  </message>
+  <message>
+   <source>go on with the next stage</source>
+   <translation>passez à l'étape suivante</translation>
+  </message>
+  <message>
+   <source>the release itself closes this stage</source>
+   <translation>l'autorisation elle-même ferme cette étape</translation>
+  </message>
+  <message>
+   <source>sign the release</source>
+   <translation>signez l'autorisation</translation>
+  </message>
+  <message>
+   <source>see to it first, or let the lead waive it with a reason</source>
+   <translation>occupez-vous-en d'abord, ou que le responsable y déroge avec un motif</translation>
+  </message>
+  <message>
+   <source>the checklist asks nobody for the wind</source>
+   <translation>la liste ne demande le vent à personne</translation>
+  </message>
+  <message>
+   <source>keep it as a note, or begin a record with a checklist that has a wind item</source>
+   <translation>gardez-le comme note, ou commencez un registre avec une liste qui a un point de vent</translation>
+  </message>
+  <message>
+   <source>a mean wind is over 10 min or 2 min</source>
+   <translation>un vent moyen est sur 10 min ou 2 min</translation>
+  </message>
+  <message>
+   <source>give one of the two</source>
+   <translation>donnez l'un des deux</translation>
+  </message>
+  <message>
+   <source>a wind has a mean, and gusts no lower than it, up to 120 m/s</source>
+   <translation>un vent a une moyenne, et des rafales pas plus faibles, jusqu'à 120 m/s</translation>
+  </message>
+  <message>
+   <source>give both in m/s, and the highest 3 s mean as the gust</source>
+   <translation>donnez les deux en m/s, et la plus haute moyenne sur 3 s comme rafale</translation>
+  </message>
+  <message>
+   <source>it does not say when the show is</source>
+   <translation>cela ne dit pas quand est le spectacle</translation>
+  </message>
+  <message>
+   <source>give a date and a time of day</source>
+   <translation>donnez une date et une heure</translation>
+  </message>
+  <message>
+   <source>no clock on the wall is so far from UTC</source>
+   <translation>aucune horloge n'est si loin d'UTC</translation>
+  </message>
+  <message>
+   <source>give its distance from UTC, 14 h at most</source>
+   <translation>donnez son écart à UTC, 14 h au plus</translation>
+  </message>
+  <message>
+   <source>there is no such key: %1</source>
+   <translation>il n'y a pas de clé de ce nom : %1</translation>
+  </message>
+  <message>
+   <source>begin a record with a checklist that has one</source>
+   <translation>commencez un registre avec une liste qui en a une</translation>
+  </message>
+  <message>
+   <source>let its owner take it back first</source>
+   <translation>que son propriétaire la reprenne d'abord</translation>
+  </message>
+  <message>
+   <source>%1 does not hold this key, %2 does</source>
+   <translation>%1 n'a pas cette clé, c'est %2</translation>
+  </message>
+  <message>
+   <source>%1 does not hold this key, the %2 does</source>
+   <translation>%1 n'a pas cette clé, elle est dans : %2</translation>
+  </message>
+  <message>
+   <source>let the holder do it</source>
+   <translation>que celui qui la détient le fasse</translation>
+  </message>
+  <message>
+   <source>take it from there first</source>
+   <translation>prenez-la d'abord de là</translation>
+  </message>
+  <message>
+   <source>take it from there</source>
+   <translation>prenez-la de là</translation>
+  </message>
+  <message>
+   <source>let them come out and sign out first</source>
+   <translation>qu'ils sortent et signent leur sortie d'abord</translation>
+  </message>
+  <message>
+   <source>a hold is on: %1</source>
+   <translation>un arrêt est en cours : %1</translation>
+  </message>
+  <message>
+   <source>let the lead lift it first</source>
+   <translation>que le responsable le lève d'abord</translation>
+  </message>
+  <message>
+   <source>%1 is in the %2, in nobody's hand</source>
+   <translation>%1 est dans %2, dans la main de personne</translation>
+  </message>
+  <message>
+   <source>%1 holds this key already</source>
+   <translation>%1 a déjà cette clé</translation>
+  </message>
+  <message>
+   <source>let somebody else sign for it</source>
+   <translation>qu'un autre signe pour elle</translation>
+  </message>
+  <message>
+   <source>%1 holds this key</source>
+   <translation>%1 a cette clé</translation>
+  </message>
+  <message>
+   <source>sign for it from them</source>
+   <translation>signez en la recevant de cette personne</translation>
+  </message>
+  <message>
+   <source>the receiver has not signed for it</source>
+   <translation>le receveur n'a pas signé pour elle</translation>
+  </message>
+  <message>
+   <source>let the receiver sign first</source>
+   <translation>que le receveur signe d'abord</translation>
+  </message>
+  <message>
+   <source>the key has no such place: %1</source>
+   <translation>la clé n'a pas de place de ce nom : %1</translation>
+  </message>
+  <message>
+   <source>let them hand it over</source>
+   <translation>qu'ils la remettent</translation>
+  </message>
+  <message>
+   <source>the key is in the %1</source>
+   <translation>la clé est dans : %1</translation>
+  </message>
+  <message>
+   <source>an enrolment needs a name, a role and a key</source>
+   <translation>une inscription demande un nom, un rôle et une clé</translation>
+  </message>
+  <message>
+   <source>give all three</source>
+   <translation>donnez les trois</translation>
+  </message>
+  <message>
+   <source>1,000 people are enrolled, and a day takes no more</source>
+   <translation>1 000 personnes sont inscrites, et une journée n'en prend pas plus</translation>
+  </message>
+  <message>
+   <source>begin another record</source>
+   <translation>commencez un autre registre</translation>
+  </message>
+  <message>
+   <source>%1 is enrolled as %2 already</source>
+   <translation>%1 est déjà inscrit comme %2</translation>
+  </message>
+  <message>
+   <source>let them sign as that</source>
+   <translation>qu'ils signent comme tel</translation>
+  </message>
+  <message>
+   <source>%1 cannot be enrolled: name or key is that of %2</source>
+   <translation>%1 ne peut être inscrit : le nom ou la clé est de %2</translation>
+  </message>
+  <message>
+   <source>one name has one key: give the other person another name, or the key of this name</source>
+   <translation>un nom a une clé : donnez un autre nom à l'autre personne, ou la clé de ce nom</translation>
+  </message>
+  <message>
+   <source>it does not say who</source>
+   <translation>cela ne dit pas qui</translation>
+  </message>
+  <message>
+   <source>give the name</source>
+   <translation>donnez le nom</translation>
+  </message>
+  <message>
+   <source>%1 is not in the field</source>
+   <translation>%1 n'est pas sur le terrain</translation>
+  </message>
+  <message>
+   <source>%1 has no tag out</source>
+   <translation>%1 n'a pas d'étiquette posée</translation>
+  </message>
+  <message>
+   <source>look at who is out, and write the name as it stands there</source>
+   <translation>regardez qui est dehors, et écrivez le nom comme il y est</translation>
+  </message>
+  <message>
+   <source>only the owner can do this alone</source>
+   <translation>seul le propriétaire peut le faire seul</translation>
+  </message>
+  <message>
+   <source>give a reason, and let a second person sign</source>
+   <translation>donnez un motif, et qu'une seconde personne signe</translation>
+  </message>
+  <message>
+   <source>the tag of %1 is back: %2</source>
+   <translation>l'étiquette de %1 est revenue : %2</translation>
+  </message>
+  <message>
+   <source>%1 is out of the field: %2</source>
+   <translation>%1 est sorti du terrain : %2</translation>
+  </message>
+  <message>
+   <source>no hold is on</source>
+   <translation>aucun arrêt n'est en cours</translation>
+  </message>
+  <message>
+   <source>go on</source>
+   <translation>continuez</translation>
+  </message>
+  <message>
+   <source>another hold was called since: %1</source>
+   <translation>un autre arrêt a été appelé depuis : %1</translation>
+  </message>
+  <message>
+   <source>see to that one too, and lift both</source>
+   <translation>occupez-vous aussi de celui-là, et levez les deux</translation>
+  </message>
+  <message>
+   <source>a hold is lifted with a reason</source>
+   <translation>un arrêt se lève avec un motif</translation>
+  </message>
+  <message>
+   <source>write why</source>
+   <translation>écrivez pourquoi</translation>
+  </message>
+  <message>
+   <source>a release stands already</source>
+   <translation>une autorisation tient déjà</translation>
+  </message>
+  <message>
+   <source>take it back first if it must be signed anew</source>
+   <translation>retirez-la d'abord s'il faut la signer à nouveau</translation>
+  </message>
+  <message>
+   <source>the release</source>
+   <translation>l'autorisation</translation>
+  </message>
+  <message>
+   <source>nothing is released, so nothing can be taken back</source>
+   <translation>rien n'est autorisé, donc rien ne peut être retiré</translation>
+  </message>
+  <message>
+   <source>call a hold if the show has to stop</source>
+   <translation>appelez un arrêt si le spectacle doit s'arrêter</translation>
+  </message>
+  <message>
+   <source>a waiver needs a reason</source>
+   <translation>une dérogation demande un motif</translation>
+  </message>
+  <message>
+   <source>%1 cannot be waived by anyone</source>
+   <translation>personne ne peut déroger à %1</translation>
+  </message>
+  <message>
+   <source>see to it that it holds</source>
+   <translation>faites en sorte que cela tienne</translation>
+  </message>
+  <message>
+   <source>%1 needs no waiver: it holds</source>
+   <translation>%1 n'a pas besoin de dérogation : cela tient</translation>
+  </message>
+  <message>
+   <source>%1 waived: %2</source>
+   <translation>dérogé, %1 : %2</translation>
+  </message>
+  <message>
+   <source>the plan has no such pin: %1</source>
+   <translation>le plan n'a pas de broche de ce nom : %1</translation>
+  </message>
+  <message>
+   <source>write it as M01/R1/P05</source>
+   <translation>écrivez-la comme M01/R1/P05</translation>
+  </message>
+  <message>
+   <source>the pin fits and needs no waiver</source>
+   <translation>la broche est conforme et n'a pas besoin de dérogation</translation>
+  </message>
+  <message>
+   <source>%1 reads %2 by now</source>
+   <translation>%1 se lit maintenant : %2</translation>
+  </message>
+  <message>
+   <source>look at it again, and waive that if it must be</source>
+   <translation>regardez-la à nouveau, et dérogez si nécessaire</translation>
+  </message>
+  <message>
+   <source>it is not signed</source>
+   <translation>ce n'est pas signé</translation>
+  </message>
+  <message>
+   <source>sign it</source>
+   <translation>signez</translation>
+  </message>
+  <message>
+   <source>the checklist has no such item: %1</source>
+   <translation>la liste n'a pas de point de ce nom : %1</translation>
+  </message>
+  <message>
+   <source>write its id as the checklist has it</source>
+   <translation>écrivez son identifiant comme dans la liste</translation>
+  </message>
+  <message>
+   <source>"%1" has not begun: nothing was released yet</source>
+   <translation>« %1 » n'a pas commencé : rien n'a encore été autorisé</translation>
+  </message>
+  <message>
+   <source>"%1" has not begun: the pause before it is not closed</source>
+   <translation>« %1 » n'a pas commencé : la pause d'avant n'est pas fermée</translation>
+  </message>
+  <message>
+   <source>it begins with the release</source>
+   <translation>cela commence avec l'autorisation</translation>
+  </message>
+  <message>
+   <source>finish "%1" and close its pause</source>
+   <translation>finissez « %1 » et fermez sa pause</translation>
+  </message>
+  <message>
+   <source>the gate is shut: %1</source>
+   <translation>la porte est fermée : %1</translation>
+  </message>
+  <message>
+   <source>see to that and %1 more thing</source>
+   <translation>occupez-vous de cela et de %1 autre chose</translation>
+  </message>
+  <message>
+   <source>see to that and %1 more things</source>
+   <translation>occupez-vous de cela et de %1 autres choses</translation>
+  </message>
+  <message>
+   <source>nobody is enrolled as %1 under the name %2</source>
+   <translation>personne n'est inscrit comme %1 sous le nom %2</translation>
+  </message>
+  <message>
+   <source>(no role)</source>
+   <translation>(sans rôle)</translation>
+  </message>
+  <message>
+   <source>(no name)</source>
+   <translation>(sans nom)</translation>
+  </message>
+  <message>
+   <source>enrol the person first</source>
+   <translation>inscrivez d'abord la personne</translation>
+  </message>
+  <message>
+   <source>%1 may not do this as %2</source>
+   <translation>%1 ne peut pas faire cela comme %2</translation>
+  </message>
+  <message>
+   <source>let one of the crew do it</source>
+   <translation>que l'un de l'équipe le fasse</translation>
+  </message>
+  <message>
+   <source>let a %1 do it</source>
+   <translation>que le fasse : %1</translation>
+  </message>
+  <message>
+   <source>a key cannot be named so</source>
+   <translation>une clé ne peut être nommée ainsi</translation>
+  </message>
+  <message>
+   <source>write the name in letters, with single spaces between</source>
+   <translation>écrivez le nom en lettres, avec de simples espaces</translation>
+  </message>
+  <message>
+   <source>there is no key of %1</source>
+   <translation>il n'y a pas de clé de %1</translation>
+  </message>
+  <message>
+   <source>make one with: walkdown crew add</source>
+   <translation>faites-en une avec : walkdown crew add</translation>
+  </message>
+  <message>
+   <source>there is no such record</source>
+   <translation>il n'y a pas de registre de ce nom</translation>
+  </message>
+  <message>
+   <source>open a new one with its show</source>
+   <translation>ouvrez-en un nouveau avec son spectacle</translation>
+  </message>
+  <message>
+   <source>something else was written at the same moment; look again</source>
+   <translation>autre chose a été écrit au même moment ; regardez à nouveau</translation>
+  </message>
+  <message>
+   <source>this is no key file, or it was changed</source>
+   <translation>ce n'est pas un fichier de clé, ou il a été modifié</translation>
+  </message>
+  <message>
+   <source>take a copy of it that you kept, or make a new key</source>
+   <translation>prenez une copie gardée, ou faites une nouvelle clé</translation>
+  </message>
+  <message>
+   <source>the key cannot be read</source>
+   <translation>la clé ne peut être lue</translation>
+  </message>
+  <message>
+   <source>the key cannot be kept</source>
+   <translation>la clé ne peut être gardée</translation>
+  </message>
+  <message>
+   <source>there is a key of this name already</source>
+   <translation>il y a déjà une clé de ce nom</translation>
+  </message>
+  <message>
+   <source>choose another name</source>
+   <translation>choisissez un autre nom</translation>
+  </message>
+  <message>
+   <source>the passphrase is too short</source>
+   <translation>la phrase de passe est trop courte</translation>
+  </message>
+  <message>
+   <source>take at least 8 characters</source>
+   <translation>prenez au moins 8 caractères</translation>
+  </message>
+  <message>
+   <source>the passphrase is wrong</source>
+   <translation>la phrase de passe est fausse</translation>
+  </message>
+  <message>
+   <source>type it again</source>
+   <translation>saisissez-la à nouveau</translation>
+  </message>
+  <message>
+   <source>make room on the disk and resume the record; what was acknowledged is kept</source>
+   <translation>faites de la place sur le disque et reprenez le registre ; ce qui était confirmé est gardé</translation>
+  </message>
+  <message>
+   <source>choose a folder that you may write to</source>
+   <translation>choisissez un dossier où vous pouvez écrire</translation>
+  </message>
+  <message>
+   <source>the record cannot be written</source>
+   <translation>le registre ne peut être écrit</translation>
+  </message>
+  <message>
+   <source>the record cannot be synced</source>
+   <translation>le registre ne peut être mis sur le disque</translation>
+  </message>
+  <message>
+   <source>the record cannot be locked</source>
+   <translation>le registre ne peut être verrouillé</translation>
+  </message>
+  <message>
+   <source>the record cannot be opened</source>
+   <translation>le registre ne peut être ouvert</translation>
+  </message>
+  <message>
+   <source>the record cannot be created</source>
+   <translation>le registre ne peut être créé</translation>
+  </message>
+  <message>
+   <source>the record cannot be read</source>
+   <translation>le registre ne peut être lu</translation>
+  </message>
+  <message>
+   <source>the record cannot be read: %1</source>
+   <translation>le registre ne peut être lu : %1</translation>
+  </message>
+  <message>
+   <source>check the name</source>
+   <translation>vérifiez le nom</translation>
+  </message>
+  <message>
+   <source>another program is writing this record</source>
+   <translation>un autre programme écrit ce registre</translation>
+  </message>
+  <message>
+   <source>stop that one first, or begin another record</source>
+   <translation>arrêtez-le d'abord, ou commencez un autre registre</translation>
+  </message>
+  <message>
+   <source>there is a file of this name already</source>
+   <translation>il y a déjà un fichier de ce nom</translation>
+  </message>
+  <message>
+   <source>resume it if it is this show's record, or choose another name</source>
+   <translation>reprenez-le si c'est le registre de ce spectacle, ou choisissez un autre nom</translation>
+  </message>
+  <message>
+   <source>this file holds no sealed entry, so nothing was acknowledged in it</source>
+   <translation>ce fichier n'a pas d'entrée scellée, donc rien n'y a été confirmé</translation>
+  </message>
+  <message>
+   <source>begin a new record under another name</source>
+   <translation>commencez un nouveau registre sous un autre nom</translation>
+  </message>
+  <message>
+   <source>begin a new record</source>
+   <translation>commencez un nouveau registre</translation>
+  </message>
+  <message>
+   <source>the record belongs to another station: %1</source>
+   <translation>le registre appartient à une autre station : %1</translation>
+  </message>
+  <message>
+   <source>go on at that station, or begin a new record</source>
+   <translation>continuez à cette station, ou commencez un nouveau registre</translation>
+  </message>
+  <message>
+   <source>the record does not verify: %1</source>
+   <translation>la vérification du registre échoue : %1</translation>
+  </message>
+  <message>
+   <source>keep this file as it is, and begin a new record</source>
+   <translation>gardez ce fichier tel quel, et commencez un nouveau registre</translation>
+  </message>
+  <message>
+   <source>cannot open the port</source>
+   <translation>le port ne peut être ouvert</translation>
+  </message>
+  <message>
+   <source>cannot set the port up</source>
+   <translation>le port ne peut être réglé</translation>
+  </message>
+  <message>
+   <source>%1: no permission</source>
+   <translation>%1 : pas d'autorisation</translation>
+  </message>
+  <message>
+   <source>ask who runs this machine</source>
+   <translation>demandez à qui gère cette machine</translation>
+  </message>
+  <message>
+   <source>%1 belongs to the group %2, and you are not in it</source>
+   <translation>%1 appartient au groupe %2, et vous n'en êtes pas</translation>
+  </message>
+  <message>
+   <source>run 'sudo usermod -aG %1 "$USER"', log out and in again</source>
+   <translation>lancez 'sudo usermod -aG %1 "$USER"', fermez la session et rouvrez-la</translation>
+  </message>
+  <message>
+   <source>%1 is in use by another program</source>
+   <translation>%1 est utilisé par un autre programme</translation>
+  </message>
+  <message>
+   <source>close that program, then try again</source>
+   <translation>fermez ce programme, puis réessayez</translation>
+  </message>
+  <message>
+   <source>%1 is not there</source>
+   <translation>%1 n'est pas là</translation>
+  </message>
+  <message>
+   <source>plug the tester in, and see 'ls /dev/serial/by-id' for its name</source>
+   <translation>branchez le testeur, et voyez son nom par 'ls /dev/serial/by-id'</translation>
+  </message>
+  <message>
+   <source>%1 is not a serial port</source>
+   <translation>%1 n'est pas un port série</translation>
+  </message>
+  <message>
+   <source>see the tester's sheet for its settings, and correct the profile</source>
+   <translation>voyez les réglages sur la fiche du testeur, et corrigez le profil</translation>
+  </message>
+  <message>
+   <source>correct the TOML</source>
+   <translation>corrigez le TOML</translation>
+  </message>
+ </context>
+ <context>
   <name>Session</name>
   <message>
    <source>Written as entry %1.</source>

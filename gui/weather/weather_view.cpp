@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/weather/weather_view.h"
 
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/top_layout.h"
 
@@ -72,7 +73,7 @@ void WeatherView::see(const Seen& seen) {
     if (item == day::Checklist::npos)
       return line->setText(tr("The checklist does not ask for it."));
     const day::ItemState& state = seen->state.items[item];
-    line->setText(words(state.standing) + QStringLiteral(": ") + q(state.why));
+    line->setText(words(state.standing) + QStringLiteral(": ") + translated(state.why));
     const Tone tone = tone_of(state.standing);
     set_tone(line, tone == Tone::good ? "good" : tone == Tone::warn ? "warn" : "bad");
   };
