@@ -15,6 +15,7 @@ constexpr Sentence inside(const char* text) { return {text, true}; }
 void add_field_sentences(std::vector<Sentence>& all);   // findings and currents
 void add_day_sentences(std::vector<Sentence>& all);     // why items stand as they do; the schedule
 void add_record_sentences(std::vector<Sentence>& all);  // entries, and lines that were not taken
+void add_files_sentences(std::vector<Sentence>& all);   // what is wrong with a plan
 void add_rules_sentences(std::vector<Sentence>& all);   // what is refused, and what to do
 
 }  // namespace walkdown::gui

@@ -113,8 +113,8 @@ QString bare(const QString& text) { return text.endsWith(QChar('.')) ? text.chop
 
 std::vector<Sentence> sentences() {
   std::vector<Sentence> all;
-  for (const auto add :
-       {add_field_sentences, add_day_sentences, add_record_sentences, add_rules_sentences}) {
+  for (const auto add : {add_field_sentences, add_day_sentences, add_record_sentences,
+                         add_files_sentences, add_rules_sentences}) {
     add(all);
   }
   return all;

@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/ask_file.h"
 #include "gui/parts/background.h"
@@ -19,7 +20,7 @@ constexpr std::size_t kMostTold = 8;
 QString told_list(const std::vector<std::string>& lines) {
   QString text;
   for (std::size_t i = 0; i < std::min(lines.size(), kMostTold); ++i) {
-    text += QStringLiteral("\n\u2022 ") + q(lines[i]);
+    text += QStringLiteral("\n\u2022 ") + translated(lines[i]);
   }
   if (lines.size() > kMostTold) text += QStringLiteral("\n\u2022 \u2026");
   return text;
@@ -151,7 +152,7 @@ void NewShowDialog::look() {
 void NewShowDialog::tell(const Looked& looked) {
   good_ = looked.good;
   set_tone(looked_, looked.good ? "" : "bad");
-  QString text = looked.good ? q(looked.summary) : tr("What must be mended first:");
+  QString text = looked.good ? translated(looked.summary) : tr("What must be mended first:");
   text += told_list(looked.errors);
   if (!looked.warnings.empty()) text += QChar('\n') + tr("Worth a look:");
   text += told_list(looked.warnings);

@@ -2818,6 +2818,274 @@
    <source>correct the TOML</source>
    <translation>das TOML berichtigen</translation>
   </message>
+  <message>
+   <source>%1, row %2, column %3: %4</source>
+   <translation>%1, Zeile %2, Spalte %3: %4</translation>
+  </message>
+  <message>
+   <source>%1, row %2: %3</source>
+   <translation>%1, Zeile %2: %3</translation>
+  </message>
+  <message>
+   <source>%1, column %2: %3</source>
+   <translation>%1, Spalte %2: %3</translation>
+  </message>
+  <message>
+   <source>line %1, %2: %3</source>
+   <translation>Zeile %1, %2: %3</translation>
+  </message>
+  <message>
+   <source>this is UTF-16; save the table as CSV in UTF-8</source>
+   <translation>das ist UTF-16; die Tabelle als CSV in UTF-8 speichern</translation>
+  </message>
+  <message>
+   <source>this is a spreadsheet file; save the table as CSV in UTF-8</source>
+   <translation>das ist eine Datei einer Tabellenkalkulation; die Tabelle als CSV in UTF-8 speichern</translation>
+  </message>
+  <message>
+   <source>row %1 uses this pin already; give one of the two another pin</source>
+   <translation>Zeile %1 benutzt diesen Stift schon; einer der beiden einen anderen Stift geben</translation>
+  </message>
+  <message>
+   <source>the file is empty; the first row names the columns</source>
+   <translation>die Datei ist leer; die erste Zeile nennt die Spalten</translation>
+  </message>
+  <message>
+   <source>this is no column of a plan</source>
+   <translation>das ist keine Spalte eines Plans</translation>
+  </message>
+  <message>
+   <source>write a text in quotes</source>
+   <translation>einen Text in Anführungszeichen schreiben</translation>
+  </message>
+  <message>
+   <source>name the header that stands in the table</source>
+   <translation>die Überschrift nennen, die in der Tabelle steht</translation>
+  </message>
+  <message>
+   <source>this column has a header and a constant; keep one</source>
+   <translation>diese Spalte hat eine Überschrift und einen festen Wert; eines behalten</translation>
+  </message>
+  <message>
+   <source>cannot take the column map</source>
+   <translation>die Spaltenzuordnung kann nicht genommen werden</translation>
+  </message>
+  <message>
+   <source>a quote stands inside a field; put the whole field in quotes and double it</source>
+   <translation>ein Anführungszeichen steht in einem Feld; das ganze Feld in Anführungszeichen setzen und es verdoppeln</translation>
+  </message>
+  <message>
+   <source>a quoted field is not closed; add the missing quote</source>
+   <translation>ein Feld in Anführungszeichen ist nicht geschlossen; das fehlende ergänzen</translation>
+  </message>
+  <message>
+   <source>save the table as UTF-8</source>
+   <translation>die Tabelle als UTF-8 speichern</translation>
+  </message>
+  <message>
+   <source>this header stands there twice; keep one of the columns</source>
+   <translation>diese Überschrift steht zweimal da; eine der Spalten behalten</translation>
+  </message>
+  <message>
+   <source>the table has no column '%1'; add it, or map another header onto it with a column map</source>
+   <translation>die Tabelle hat keine Spalte '%1'; hinzufügen, oder ihr mit einer Spaltenzuordnung eine andere Überschrift geben</translation>
+  </message>
+  <message>
+   <source>the igniter file has none</source>
+   <translation>die Zünderdatei hat keinen</translation>
+  </message>
+  <message>
+   <source>name one of the igniter file: %1</source>
+   <translation>einen aus der Zünderdatei nennen: %1</translation>
+  </message>
+  <message>
+   <source>this field is beyond the last header; a separator is too many</source>
+   <translation>dieses Feld liegt hinter der letzten Überschrift; ein Trennzeichen ist zu viel</translation>
+  </message>
+  <message>
+   <source>write a whole number from 1 to 9999, as 7 or %1</source>
+   <translation>eine ganze Zahl von 1 bis 9999 schreiben, wie 7 oder %1</translation>
+  </message>
+  <message>
+   <source>name the cue that this pin fires</source>
+   <translation>den Cue nennen, den dieser Stift zündet</translation>
+  </message>
+  <message>
+   <source>write how many igniters, a whole number from 0 to 999</source>
+   <translation>schreiben, wie viele Zünder, eine ganze Zahl von 0 bis 999</translation>
+  </message>
+  <message>
+   <source>write AWG24, 0.5mm2, or the name of a [wire] of the igniter file</source>
+   <translation>AWG24, 0.5mm2 oder den Namen eines [wire] der Zünderdatei schreiben</translation>
+  </message>
+  <message>
+   <source>the plan has more wire sizes than can be told apart; use fewer</source>
+   <translation>der Plan hat mehr Drahtgrößen, als zu unterscheiden sind; weniger nehmen</translation>
+  </message>
+  <message>
+   <source>write the one-way length in metres, from 0 to 10000, as 12.5</source>
+   <translation>die einfache Länge in Metern schreiben, von 0 bis 10000, wie 12.5</translation>
+  </message>
+  <message>
+   <source>write series or parallel</source>
+   <translation>series oder parallel schreiben</translation>
+  </message>
+  <message>
+   <source>write the calibre in millimetres, above 0 and up to 1000</source>
+   <translation>das Kaliber in Millimetern schreiben, über 0 und bis 1000</translation>
+  </message>
+  <message>
+   <source>no igniter is planned here, so this pin must read open</source>
+   <translation>hier ist kein Zünder geplant, also muss dieser Stift offen lesen</translation>
+  </message>
+  <message>
+   <source>a lead without a wire counts as 0 ohm; name its wire</source>
+   <translation>eine Leitung ohne Draht zählt als 0 Ohm; ihren Draht nennen</translation>
+  </message>
+  <message>
+   <source>a wire without a length counts as 0 ohm; give lead_m</source>
+   <translation>ein Draht ohne Länge zählt als 0 Ohm; lead_m angeben</translation>
+  </message>
+  <message>
+   <source>no cue has a position, so no walking order can be given</source>
+   <translation>kein Cue hat eine Position, also gibt es keine Gehreihenfolge</translation>
+  </message>
+  <message>
+   <source>cue %1 has no position</source>
+   <translation>Cue %1 hat keine Position</translation>
+  </message>
+  <message>
+   <source>module %1 has %2 rails by %3</source>
+   <translation>Modul %1 hat nach %3 %2 Schienen</translation>
+  </message>
+  <message>
+   <source>this rail has %1 pins by %2</source>
+   <translation>diese Schiene hat nach %2 %1 Stifte</translation>
+  </message>
+  <message>
+   <source>the modules have more rails or pins than a field can; state their sizes with a module file, or correct the numbers</source>
+   <translation>die Module haben mehr Schienen oder Stifte, als ein Feld kann; ihre Größen in einer Moduldatei angeben, oder die Zahlen berichtigen</translation>
+  </message>
+  <message>
+   <source>give rails = [pins on rail 1, pins on rail 2, ...], each from 1 to 9999</source>
+   <translation>rails = [Stifte auf Schiene 1, Stifte auf Schiene 2, ...] angeben, jede von 1 bis 9999</translation>
+  </message>
+  <message>
+   <source>write a table [%1]</source>
+   <translation>eine Tabelle [%1] schreiben</translation>
+  </message>
+  <message>
+   <source>name a module from 1 to 9999, as [module.7]</source>
+   <translation>ein Modul von 1 bis 9999 nennen, als [module.7]</translation>
+  </message>
+  <message>
+   <source>this module is there twice</source>
+   <translation>dieses Modul steht zweimal da</translation>
+  </message>
+  <message>
+   <source>cannot take the module sizes</source>
+   <translation>die Modulgrößen können nicht genommen werden</translation>
+  </message>
+  <message>
+   <source>no_fire_a is above all_fire_a; look at the data sheet again</source>
+   <translation>no_fire_a liegt über all_fire_a; das Datenblatt noch einmal ansehen</translation>
+  </message>
+  <message>
+   <source>test_max_a is above no_fire_a; look at the data sheet again</source>
+   <translation>test_max_a liegt über no_fire_a; das Datenblatt noch einmal ansehen</translation>
+  </message>
+  <message>
+   <source>give bridge_ohm = [least, most] in ohm</source>
+   <translation>bridge_ohm = [kleinster, größter] in Ohm angeben</translation>
+  </message>
+  <message>
+   <source>give ohm_per_km = [least, most] of one conductor</source>
+   <translation>ohm_per_km = [kleinster, größter] eines Leiters angeben</translation>
+  </message>
+  <message>
+   <source>give volt = [least, most] under load</source>
+   <translation>volt = [kleinste, größte] unter Last angeben</translation>
+  </message>
+  <message>
+   <source>give source_ohm of the source and its cable; 0 if none</source>
+   <translation>source_ohm der Quelle und ihres Kabels angeben; 0, wenn keiner</translation>
+  </message>
+  <message>
+   <source>cannot take the igniter file</source>
+   <translation>die Zünderdatei kann nicht genommen werden</translation>
+  </message>
+  <message>
+   <source>write a number from %1 to %2</source>
+   <translation>eine Zahl von %1 bis %2 schreiben</translation>
+  </message>
+  <message>
+   <source>write a whole number from %1 to %2</source>
+   <translation>eine ganze Zahl von %1 bis %2 schreiben</translation>
+  </message>
+  <message>
+   <source>write [least, most], least first, from %1 to %2</source>
+   <translation>[kleinster, größter] schreiben, den kleinsten zuerst, von %1 bis %2</translation>
+  </message>
+  <message>
+   <source>this is no key; did you mean %1?</source>
+   <translation>das ist kein Schlüsselwort; war %1 gemeint?</translation>
+  </message>
+  <message>
+   <source>the site is over 100 km across</source>
+   <translation>das Gelände ist über 100 km breit</translation>
+  </message>
+  <message>
+   <source>check longitude and latitude of each place</source>
+   <translation>Länge und Breite jedes Ortes prüfen</translation>
+  </message>
+  <message>
+   <source>not a GeoJSON FeatureCollection</source>
+   <translation>keine FeatureCollection nach GeoJSON</translation>
+  </message>
+  <message>
+   <source>export the site as GeoJSON (RFC 7946)</source>
+   <translation>das Gelände als GeoJSON (RFC 7946) exportieren</translation>
+  </message>
+  <message>
+   <source>a position has no name</source>
+   <translation>eine Position hat keinen Namen</translation>
+  </message>
+  <message>
+   <source>name it as the plan does</source>
+   <translation>so nennen wie im Plan</translation>
+  </message>
+  <message>
+   <source>a ring is not closed</source>
+   <translation>ein Ring ist nicht geschlossen</translation>
+  </message>
+  <message>
+   <source>end it with the place it began with</source>
+   <translation>mit dem Ort enden, mit dem er begann</translation>
+  </message>
+  <message>
+   <source>a feature has no role</source>
+   <translation>ein Feature hat keine Rolle</translation>
+  </message>
+  <message>
+   <source>write position, audience, structure, control or exclusion</source>
+   <translation>position, audience, structure, control oder exclusion schreiben</translation>
+  </message>
+  <message>
+   <source>the show has mistakes</source>
+   <translation>die Show hat Fehler</translation>
+  </message>
+  <message>
+   <source>mend them first</source>
+   <translation>zuerst beheben</translation>
+  </message>
+  <message>
+   <source>Choose a plan first</source>
+   <translation>Zuerst einen Plan wählen</translation>
+  </message>
+  <message>
+   <source>%1 pins on %2 modules, %3 positions</source>
+   <translation>%1 Stifte an %2 Modulen, %3 Positionen</translation>
+  </message>
  </context>
  <context>
   <name>Session</name>

@@ -2818,6 +2818,274 @@
    <source>correct the TOML</source>
    <translation>corrija el TOML</translation>
   </message>
+  <message>
+   <source>%1, row %2, column %3: %4</source>
+   <translation>%1, fila %2, columna %3: %4</translation>
+  </message>
+  <message>
+   <source>%1, row %2: %3</source>
+   <translation>%1, fila %2: %3</translation>
+  </message>
+  <message>
+   <source>%1, column %2: %3</source>
+   <translation>%1, columna %2: %3</translation>
+  </message>
+  <message>
+   <source>line %1, %2: %3</source>
+   <translation>línea %1, %2: %3</translation>
+  </message>
+  <message>
+   <source>this is UTF-16; save the table as CSV in UTF-8</source>
+   <translation>esto es UTF-16; guarde la tabla como CSV en UTF-8</translation>
+  </message>
+  <message>
+   <source>this is a spreadsheet file; save the table as CSV in UTF-8</source>
+   <translation>esto es un archivo de hoja de cálculo; guarde la tabla como CSV en UTF-8</translation>
+  </message>
+  <message>
+   <source>row %1 uses this pin already; give one of the two another pin</source>
+   <translation>la fila %1 ya usa este pin; dé otro pin a una de las dos</translation>
+  </message>
+  <message>
+   <source>the file is empty; the first row names the columns</source>
+   <translation>el archivo está vacío; la primera fila nombra las columnas</translation>
+  </message>
+  <message>
+   <source>this is no column of a plan</source>
+   <translation>esto no es una columna de un plan</translation>
+  </message>
+  <message>
+   <source>write a text in quotes</source>
+   <translation>escriba un texto entre comillas</translation>
+  </message>
+  <message>
+   <source>name the header that stands in the table</source>
+   <translation>nombre el encabezado que figura en la tabla</translation>
+  </message>
+  <message>
+   <source>this column has a header and a constant; keep one</source>
+   <translation>esta columna tiene un encabezado y una constante; deje uno</translation>
+  </message>
+  <message>
+   <source>cannot take the column map</source>
+   <translation>no se puede tomar el mapa de columnas</translation>
+  </message>
+  <message>
+   <source>a quote stands inside a field; put the whole field in quotes and double it</source>
+   <translation>hay una comilla dentro de un campo; ponga todo el campo entre comillas y duplíquela</translation>
+  </message>
+  <message>
+   <source>a quoted field is not closed; add the missing quote</source>
+   <translation>un campo entre comillas no está cerrado; añada la comilla que falta</translation>
+  </message>
+  <message>
+   <source>save the table as UTF-8</source>
+   <translation>guarde la tabla como UTF-8</translation>
+  </message>
+  <message>
+   <source>this header stands there twice; keep one of the columns</source>
+   <translation>este encabezado está dos veces; deje una de las columnas</translation>
+  </message>
+  <message>
+   <source>the table has no column '%1'; add it, or map another header onto it with a column map</source>
+   <translation>la tabla no tiene la columna '%1'; añádala, o asígnele otro encabezado con un mapa de columnas</translation>
+  </message>
+  <message>
+   <source>the igniter file has none</source>
+   <translation>el archivo de inflamadores no tiene ninguno</translation>
+  </message>
+  <message>
+   <source>name one of the igniter file: %1</source>
+   <translation>nombre uno del archivo de inflamadores: %1</translation>
+  </message>
+  <message>
+   <source>this field is beyond the last header; a separator is too many</source>
+   <translation>este campo está más allá del último encabezado; sobra un separador</translation>
+  </message>
+  <message>
+   <source>write a whole number from 1 to 9999, as 7 or %1</source>
+   <translation>escriba un entero de 1 a 9999, como 7 o %1</translation>
+  </message>
+  <message>
+   <source>name the cue that this pin fires</source>
+   <translation>nombre el cue que dispara este pin</translation>
+  </message>
+  <message>
+   <source>write how many igniters, a whole number from 0 to 999</source>
+   <translation>escriba cuántos inflamadores, un entero de 0 a 999</translation>
+  </message>
+  <message>
+   <source>write AWG24, 0.5mm2, or the name of a [wire] of the igniter file</source>
+   <translation>escriba AWG24, 0.5mm2, o el nombre de un [wire] del archivo de inflamadores</translation>
+  </message>
+  <message>
+   <source>the plan has more wire sizes than can be told apart; use fewer</source>
+   <translation>el plan tiene más tamaños de hilo de los que se distinguen; use menos</translation>
+  </message>
+  <message>
+   <source>write the one-way length in metres, from 0 to 10000, as 12.5</source>
+   <translation>escriba la longitud de ida en metros, de 0 a 10000, como 12.5</translation>
+  </message>
+  <message>
+   <source>write series or parallel</source>
+   <translation>escriba series o parallel</translation>
+  </message>
+  <message>
+   <source>write the calibre in millimetres, above 0 and up to 1000</source>
+   <translation>escriba el calibre en milímetros, mayor que 0 y hasta 1000</translation>
+  </message>
+  <message>
+   <source>no igniter is planned here, so this pin must read open</source>
+   <translation>aquí no hay inflamador previsto, así que este pin debe leerse abierto</translation>
+  </message>
+  <message>
+   <source>a lead without a wire counts as 0 ohm; name its wire</source>
+   <translation>un cable sin hilo cuenta como 0 ohmios; nombre su hilo</translation>
+  </message>
+  <message>
+   <source>a wire without a length counts as 0 ohm; give lead_m</source>
+   <translation>un hilo sin longitud cuenta como 0 ohmios; dé lead_m</translation>
+  </message>
+  <message>
+   <source>no cue has a position, so no walking order can be given</source>
+   <translation>ningún cue tiene posición, así que no hay orden de recorrido</translation>
+  </message>
+  <message>
+   <source>cue %1 has no position</source>
+   <translation>el cue %1 no tiene posición</translation>
+  </message>
+  <message>
+   <source>module %1 has %2 rails by %3</source>
+   <translation>el módulo %1 tiene %2 carriles según %3</translation>
+  </message>
+  <message>
+   <source>this rail has %1 pins by %2</source>
+   <translation>este carril tiene %1 pines según %2</translation>
+  </message>
+  <message>
+   <source>the modules have more rails or pins than a field can; state their sizes with a module file, or correct the numbers</source>
+   <translation>los módulos tienen más carriles o pines de los que puede un campo; indique sus tamaños en un archivo de módulos, o corrija los números</translation>
+  </message>
+  <message>
+   <source>give rails = [pins on rail 1, pins on rail 2, ...], each from 1 to 9999</source>
+   <translation>dé rails = [pines del carril 1, pines del carril 2, ...], cada uno de 1 a 9999</translation>
+  </message>
+  <message>
+   <source>write a table [%1]</source>
+   <translation>escriba una tabla [%1]</translation>
+  </message>
+  <message>
+   <source>name a module from 1 to 9999, as [module.7]</source>
+   <translation>nombre un módulo de 1 a 9999, como [module.7]</translation>
+  </message>
+  <message>
+   <source>this module is there twice</source>
+   <translation>este módulo está dos veces</translation>
+  </message>
+  <message>
+   <source>cannot take the module sizes</source>
+   <translation>no se pueden tomar los tamaños de los módulos</translation>
+  </message>
+  <message>
+   <source>no_fire_a is above all_fire_a; look at the data sheet again</source>
+   <translation>no_fire_a supera all_fire_a; mire otra vez la hoja de datos</translation>
+  </message>
+  <message>
+   <source>test_max_a is above no_fire_a; look at the data sheet again</source>
+   <translation>test_max_a supera no_fire_a; mire otra vez la hoja de datos</translation>
+  </message>
+  <message>
+   <source>give bridge_ohm = [least, most] in ohm</source>
+   <translation>dé bridge_ohm = [mínimo, máximo] en ohmios</translation>
+  </message>
+  <message>
+   <source>give ohm_per_km = [least, most] of one conductor</source>
+   <translation>dé ohm_per_km = [mínimo, máximo] de un conductor</translation>
+  </message>
+  <message>
+   <source>give volt = [least, most] under load</source>
+   <translation>dé volt = [mínimo, máximo] con carga</translation>
+  </message>
+  <message>
+   <source>give source_ohm of the source and its cable; 0 if none</source>
+   <translation>dé source_ohm de la fuente y su cable; 0 si no hay</translation>
+  </message>
+  <message>
+   <source>cannot take the igniter file</source>
+   <translation>no se puede tomar el archivo de inflamadores</translation>
+  </message>
+  <message>
+   <source>write a number from %1 to %2</source>
+   <translation>escriba un número de %1 a %2</translation>
+  </message>
+  <message>
+   <source>write a whole number from %1 to %2</source>
+   <translation>escriba un entero de %1 a %2</translation>
+  </message>
+  <message>
+   <source>write [least, most], least first, from %1 to %2</source>
+   <translation>escriba [mínimo, máximo], el mínimo primero, de %1 a %2</translation>
+  </message>
+  <message>
+   <source>this is no key; did you mean %1?</source>
+   <translation>esto no es una clave; ¿quería decir %1?</translation>
+  </message>
+  <message>
+   <source>the site is over 100 km across</source>
+   <translation>el terreno mide más de 100 km de ancho</translation>
+  </message>
+  <message>
+   <source>check longitude and latitude of each place</source>
+   <translation>revise longitud y latitud de cada lugar</translation>
+  </message>
+  <message>
+   <source>not a GeoJSON FeatureCollection</source>
+   <translation>no es una FeatureCollection de GeoJSON</translation>
+  </message>
+  <message>
+   <source>export the site as GeoJSON (RFC 7946)</source>
+   <translation>exporte el terreno como GeoJSON (RFC 7946)</translation>
+  </message>
+  <message>
+   <source>a position has no name</source>
+   <translation>una posición no tiene nombre</translation>
+  </message>
+  <message>
+   <source>name it as the plan does</source>
+   <translation>nómbrela como en el plan</translation>
+  </message>
+  <message>
+   <source>a ring is not closed</source>
+   <translation>un anillo no está cerrado</translation>
+  </message>
+  <message>
+   <source>end it with the place it began with</source>
+   <translation>termínelo en el lugar donde empezó</translation>
+  </message>
+  <message>
+   <source>a feature has no role</source>
+   <translation>un feature no tiene función</translation>
+  </message>
+  <message>
+   <source>write position, audience, structure, control or exclusion</source>
+   <translation>escriba position, audience, structure, control o exclusion</translation>
+  </message>
+  <message>
+   <source>the show has mistakes</source>
+   <translation>el espectáculo tiene errores</translation>
+  </message>
+  <message>
+   <source>mend them first</source>
+   <translation>corríjalos primero</translation>
+  </message>
+  <message>
+   <source>Choose a plan first</source>
+   <translation>Elija primero un plan</translation>
+  </message>
+  <message>
+   <source>%1 pins on %2 modules, %3 positions</source>
+   <translation>%1 pines en %2 módulos, %3 posiciones</translation>
+  </message>
  </context>
  <context>
   <name>Session</name>

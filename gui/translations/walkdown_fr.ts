@@ -2818,6 +2818,274 @@
    <source>correct the TOML</source>
    <translation>corrigez le TOML</translation>
   </message>
+  <message>
+   <source>%1, row %2, column %3: %4</source>
+   <translation>%1, ligne %2, colonne %3 : %4</translation>
+  </message>
+  <message>
+   <source>%1, row %2: %3</source>
+   <translation>%1, ligne %2 : %3</translation>
+  </message>
+  <message>
+   <source>%1, column %2: %3</source>
+   <translation>%1, colonne %2 : %3</translation>
+  </message>
+  <message>
+   <source>line %1, %2: %3</source>
+   <translation>ligne %1, %2 : %3</translation>
+  </message>
+  <message>
+   <source>this is UTF-16; save the table as CSV in UTF-8</source>
+   <translation>c'est de l'UTF-16 ; enregistrez le tableau en CSV UTF-8</translation>
+  </message>
+  <message>
+   <source>this is a spreadsheet file; save the table as CSV in UTF-8</source>
+   <translation>c'est un fichier de tableur ; enregistrez le tableau en CSV UTF-8</translation>
+  </message>
+  <message>
+   <source>row %1 uses this pin already; give one of the two another pin</source>
+   <translation>la ligne %1 utilise déjà cette broche ; donnez une autre broche à l'une des deux</translation>
+  </message>
+  <message>
+   <source>the file is empty; the first row names the columns</source>
+   <translation>le fichier est vide ; la première ligne nomme les colonnes</translation>
+  </message>
+  <message>
+   <source>this is no column of a plan</source>
+   <translation>ce n'est pas une colonne d'un plan</translation>
+  </message>
+  <message>
+   <source>write a text in quotes</source>
+   <translation>écrivez un texte entre guillemets</translation>
+  </message>
+  <message>
+   <source>name the header that stands in the table</source>
+   <translation>nommez l'en-tête qui est dans le tableau</translation>
+  </message>
+  <message>
+   <source>this column has a header and a constant; keep one</source>
+   <translation>cette colonne a un en-tête et une constante ; gardez-en un</translation>
+  </message>
+  <message>
+   <source>cannot take the column map</source>
+   <translation>la table des colonnes ne peut être prise</translation>
+  </message>
+  <message>
+   <source>a quote stands inside a field; put the whole field in quotes and double it</source>
+   <translation>un guillemet est dans un champ ; mettez tout le champ entre guillemets et doublez-le</translation>
+  </message>
+  <message>
+   <source>a quoted field is not closed; add the missing quote</source>
+   <translation>un champ entre guillemets n'est pas fermé ; ajoutez le guillemet manquant</translation>
+  </message>
+  <message>
+   <source>save the table as UTF-8</source>
+   <translation>enregistrez le tableau en UTF-8</translation>
+  </message>
+  <message>
+   <source>this header stands there twice; keep one of the columns</source>
+   <translation>cet en-tête y est deux fois ; gardez une des colonnes</translation>
+  </message>
+  <message>
+   <source>the table has no column '%1'; add it, or map another header onto it with a column map</source>
+   <translation>le tableau n'a pas de colonne '%1' ; ajoutez-la, ou donnez-lui un autre en-tête par une table des colonnes</translation>
+  </message>
+  <message>
+   <source>the igniter file has none</source>
+   <translation>le fichier d'inflammateurs n'en a aucun</translation>
+  </message>
+  <message>
+   <source>name one of the igniter file: %1</source>
+   <translation>nommez-en un du fichier d'inflammateurs : %1</translation>
+  </message>
+  <message>
+   <source>this field is beyond the last header; a separator is too many</source>
+   <translation>ce champ est au-delà du dernier en-tête ; il y a un séparateur de trop</translation>
+  </message>
+  <message>
+   <source>write a whole number from 1 to 9999, as 7 or %1</source>
+   <translation>écrivez un entier de 1 à 9999, comme 7 ou %1</translation>
+  </message>
+  <message>
+   <source>name the cue that this pin fires</source>
+   <translation>nommez le cue que cette broche met à feu</translation>
+  </message>
+  <message>
+   <source>write how many igniters, a whole number from 0 to 999</source>
+   <translation>écrivez combien d'inflammateurs, un entier de 0 à 999</translation>
+  </message>
+  <message>
+   <source>write AWG24, 0.5mm2, or the name of a [wire] of the igniter file</source>
+   <translation>écrivez AWG24, 0.5mm2, ou le nom d'un [wire] du fichier d'inflammateurs</translation>
+  </message>
+  <message>
+   <source>the plan has more wire sizes than can be told apart; use fewer</source>
+   <translation>le plan a plus de sections de fil qu'on ne peut en distinguer ; prenez-en moins</translation>
+  </message>
+  <message>
+   <source>write the one-way length in metres, from 0 to 10000, as 12.5</source>
+   <translation>écrivez la longueur simple en mètres, de 0 à 10000, comme 12.5</translation>
+  </message>
+  <message>
+   <source>write series or parallel</source>
+   <translation>écrivez series ou parallel</translation>
+  </message>
+  <message>
+   <source>write the calibre in millimetres, above 0 and up to 1000</source>
+   <translation>écrivez le calibre en millimètres, au-dessus de 0 et jusqu'à 1000</translation>
+  </message>
+  <message>
+   <source>no igniter is planned here, so this pin must read open</source>
+   <translation>aucun inflammateur n'est prévu ici, donc cette broche doit se lire ouverte</translation>
+  </message>
+  <message>
+   <source>a lead without a wire counts as 0 ohm; name its wire</source>
+   <translation>une ligne sans fil compte pour 0 ohm ; nommez son fil</translation>
+  </message>
+  <message>
+   <source>a wire without a length counts as 0 ohm; give lead_m</source>
+   <translation>un fil sans longueur compte pour 0 ohm ; donnez lead_m</translation>
+  </message>
+  <message>
+   <source>no cue has a position, so no walking order can be given</source>
+   <translation>aucun cue n'a de position, donc aucun ordre de marche n'est possible</translation>
+  </message>
+  <message>
+   <source>cue %1 has no position</source>
+   <translation>le cue %1 n'a pas de position</translation>
+  </message>
+  <message>
+   <source>module %1 has %2 rails by %3</source>
+   <translation>le module %1 a %2 rails d'après %3</translation>
+  </message>
+  <message>
+   <source>this rail has %1 pins by %2</source>
+   <translation>ce rail a %1 broches d'après %2</translation>
+  </message>
+  <message>
+   <source>the modules have more rails or pins than a field can; state their sizes with a module file, or correct the numbers</source>
+   <translation>les modules ont plus de rails ou de broches qu'un terrain ne peut ; donnez leurs tailles dans un fichier de modules, ou corrigez les nombres</translation>
+  </message>
+  <message>
+   <source>give rails = [pins on rail 1, pins on rail 2, ...], each from 1 to 9999</source>
+   <translation>donnez rails = [broches du rail 1, broches du rail 2, ...], chacun de 1 à 9999</translation>
+  </message>
+  <message>
+   <source>write a table [%1]</source>
+   <translation>écrivez une table [%1]</translation>
+  </message>
+  <message>
+   <source>name a module from 1 to 9999, as [module.7]</source>
+   <translation>nommez un module de 1 à 9999, comme [module.7]</translation>
+  </message>
+  <message>
+   <source>this module is there twice</source>
+   <translation>ce module y est deux fois</translation>
+  </message>
+  <message>
+   <source>cannot take the module sizes</source>
+   <translation>les tailles des modules ne peuvent être prises</translation>
+  </message>
+  <message>
+   <source>no_fire_a is above all_fire_a; look at the data sheet again</source>
+   <translation>no_fire_a dépasse all_fire_a ; regardez à nouveau la fiche</translation>
+  </message>
+  <message>
+   <source>test_max_a is above no_fire_a; look at the data sheet again</source>
+   <translation>test_max_a dépasse no_fire_a ; regardez à nouveau la fiche</translation>
+  </message>
+  <message>
+   <source>give bridge_ohm = [least, most] in ohm</source>
+   <translation>donnez bridge_ohm = [le moins, le plus] en ohms</translation>
+  </message>
+  <message>
+   <source>give ohm_per_km = [least, most] of one conductor</source>
+   <translation>donnez ohm_per_km = [le moins, le plus] d'un conducteur</translation>
+  </message>
+  <message>
+   <source>give volt = [least, most] under load</source>
+   <translation>donnez volt = [le moins, le plus] en charge</translation>
+  </message>
+  <message>
+   <source>give source_ohm of the source and its cable; 0 if none</source>
+   <translation>donnez source_ohm de la source et de son câble ; 0 s'il n'y en a pas</translation>
+  </message>
+  <message>
+   <source>cannot take the igniter file</source>
+   <translation>le fichier d'inflammateurs ne peut être pris</translation>
+  </message>
+  <message>
+   <source>write a number from %1 to %2</source>
+   <translation>écrivez un nombre de %1 à %2</translation>
+  </message>
+  <message>
+   <source>write a whole number from %1 to %2</source>
+   <translation>écrivez un entier de %1 à %2</translation>
+  </message>
+  <message>
+   <source>write [least, most], least first, from %1 to %2</source>
+   <translation>écrivez [le moins, le plus], le moins d'abord, de %1 à %2</translation>
+  </message>
+  <message>
+   <source>this is no key; did you mean %1?</source>
+   <translation>ce n'est pas un mot-clé ; vouliez-vous dire %1 ?</translation>
+  </message>
+  <message>
+   <source>the site is over 100 km across</source>
+   <translation>le terrain fait plus de 100 km de large</translation>
+  </message>
+  <message>
+   <source>check longitude and latitude of each place</source>
+   <translation>vérifiez la longitude et la latitude de chaque lieu</translation>
+  </message>
+  <message>
+   <source>not a GeoJSON FeatureCollection</source>
+   <translation>ce n'est pas une FeatureCollection GeoJSON</translation>
+  </message>
+  <message>
+   <source>export the site as GeoJSON (RFC 7946)</source>
+   <translation>exportez le terrain en GeoJSON (RFC 7946)</translation>
+  </message>
+  <message>
+   <source>a position has no name</source>
+   <translation>une position n'a pas de nom</translation>
+  </message>
+  <message>
+   <source>name it as the plan does</source>
+   <translation>nommez-la comme dans le plan</translation>
+  </message>
+  <message>
+   <source>a ring is not closed</source>
+   <translation>un anneau n'est pas fermé</translation>
+  </message>
+  <message>
+   <source>end it with the place it began with</source>
+   <translation>finissez-le au lieu où il a commencé</translation>
+  </message>
+  <message>
+   <source>a feature has no role</source>
+   <translation>un feature n'a pas de rôle</translation>
+  </message>
+  <message>
+   <source>write position, audience, structure, control or exclusion</source>
+   <translation>écrivez position, audience, structure, control ou exclusion</translation>
+  </message>
+  <message>
+   <source>the show has mistakes</source>
+   <translation>le spectacle a des fautes</translation>
+  </message>
+  <message>
+   <source>mend them first</source>
+   <translation>corrigez-les d'abord</translation>
+  </message>
+  <message>
+   <source>Choose a plan first</source>
+   <translation>Choisissez d'abord un plan</translation>
+  </message>
+  <message>
+   <source>%1 pins on %2 modules, %3 positions</source>
+   <translation>%1 broches sur %2 modules, %3 positions</translation>
+  </message>
  </context>
  <context>
   <name>Session</name>

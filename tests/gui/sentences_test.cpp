@@ -60,7 +60,7 @@ TEST(Sentences, KeepTheirValuesInEveryLanguage) {
 
 QString everything_said() {
   QString all;
-  for (const char* part : {"/reader", "/checklist"}) {
+  for (const char* part : {"/reader", "/checklist", "/gui/new_show"}) {
     QDirIterator files(QStringLiteral(WALKDOWN_SOURCES) + QLatin1String(part), {"*.cpp"},
                        QDir::Files, QDirIterator::Subdirectories);
     while (files.hasNext()) {
@@ -130,6 +130,12 @@ TEST(Sentences, AreSaidInTheLanguageWithWhatStandsInThem) {
             "M01/R1/P06 offen)");
   EXPECT_EQ(translated("Mara Linde called a hold: a dog inside the line"),
             "Mara Linde rief einen Halt: a dog inside the line");
+  EXPECT_EQ(
+      translated("plan.csv, row 12, column lead_m, '7x': write the one-way length in metres, from "
+                 "0 to 10000, as 12.5."),
+      "plan.csv, Zeile 12, Spalte lead_m, '7x': die einfache L\u00e4nge in Metern schreiben, von 0 "
+      "bis "
+      "10000, wie 12.5.");
   EXPECT_EQ(translated("as planned"), "as planned") << "somebody's own words stay";
   EXPECT_EQ(translated(Error{Code::refused, "a hold is lifted with a reason", {}, "write why"}),
             QString::fromUtf8("ein Halt wird mit einem Grund aufgehoben; schreiben, warum."));
