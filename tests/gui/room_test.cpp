@@ -62,6 +62,7 @@ TEST_P(Room, NoTextIsCutOff) {
     for (const Stop& stop : stops) {
       QTest::qWait(10);
       stop.visit([&](QWidget& seen) {
+        settle();
         for (const QString& each : without_room(seen)) {
           ADD_FAILURE() << stop.name.toStdString() << " at " << pct << " %: " << each.toStdString();
         }

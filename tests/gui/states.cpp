@@ -13,7 +13,6 @@ namespace walkdown::gui {
 namespace {
 
 constexpr std::int64_t kMinute_ms = 60'000;
-constexpr int kDeepest = 12;  // of widgets in one another
 using Change = std::function<void(Snapshot&)>;
 
 // Shows the views a changed snapshot until the next real one comes.
@@ -21,9 +20,7 @@ void show_changed(Window& window, const Change& change) {
   auto changed = std::make_shared<Snapshot>(*window.session()->now());
   change(*changed);
   Q_EMIT window.session()->seen(changed);
-  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-  // New labels are shown by it, and each layout asks the one that it is in, up to the window.
-  for (int i = 0; i < kDeepest; ++i) QCoreApplication::sendPostedEvents();
+  settle();
 }
 
 Stop changed(Window& window, const char* name, int view, const std::function<void()>& go,

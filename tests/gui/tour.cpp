@@ -93,4 +93,11 @@ void read_the_field(Window& window, Demo& demo) {
   static_cast<void>(QTest::qWaitFor(read, 60'000));
 }
 
+void settle() {
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  // New labels are shown by it, and each layout asks the one that it is in, up to the window.
+  constexpr int kDeepest = 12;
+  for (int i = 0; i < kDeepest; ++i) QCoreApplication::sendPostedEvents();
+}
+
 }  // namespace walkdown::gui

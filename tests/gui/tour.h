@@ -26,6 +26,9 @@ struct Stop {
 // shown to the views. Nothing of it is in the record.
 [[nodiscard]] std::vector<Stop> made_up_states(Window& window, Demo& demo);
 
+// Lays everything out to the end, with no other event: nobody sees a window before that is done.
+void settle();
+
 // Waits until the demo's tester has gone over the whole field once.
 void read_the_field(Window& window, Demo& demo);
 
