@@ -173,8 +173,7 @@ class Explainer {
         }
       }
     }
-    const Partners partners =
-        find_partners(field_, mixture_, state_, prices_.far_swap(), dirty_.flags());
+    const Partners partners = find_partners(field_, mixture_, state_, prices_, dirty_.flags());
     for (const auto& [a, b] : partners.rails) search_.rail_pair(a, b, out);
     for (const auto& [a, b] : partners.modules) search_.module_pair(a, b, out);
     if (!far_swaps) return out;

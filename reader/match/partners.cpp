@@ -13,7 +13,7 @@ constexpr double kCell = 0.4;         // ohm
 constexpr std::int32_t kBare = -100;  // the cell of "nothing": over range, or no load planned
 constexpr std::size_t kMostEqual = 32;
 constexpr double kShared = 0.3;     // of the bad slots of the side that has fewer
-constexpr double kLeastShared = 2;  // one alone is two pins that changed places
+constexpr double kLeastShared = 2;  // one alone may be two pins that changed places
 constexpr std::uint64_t kMix = 0x9E3779B97F4A7C15U;
 
 struct Mark {
@@ -40,17 +40,17 @@ std::uint64_t pack(std::uint64_t place, std::int32_t shown, std::int32_t planned
 
 class Finder {
  public:
-  Finder(const Field& field, const Mixture& mixture, const State& state,
+  Finder(const Field& field, const Mixture& mixture, const State& state, const Prices& prices,
          const std::vector<char>& dirty)
-      : field_(field), mixture_(mixture), state_(state), dirty_(dirty) {}
+      : field_(field), mixture_(mixture), state_(state), prices_(prices), dirty_(dirty) {}
 
-  Partners find(double far_swap) {
+  Partners find() {
     Partners out;
     collect();
     if (bad_.empty()) return out;
     rails(out.rails);
     modules(out.modules);
-    swaps(far_swap, out.slots);
+    swaps(prices_.far_swap(), out.slots);
     by_pattern(out);
     for (SlotPairs* pairs : {&out.rails, &out.modules, &out.slots}) unique(*pairs);
     return out;
@@ -60,6 +60,7 @@ class Finder {
   struct Count {
     std::uint32_t bad = 0;
     std::uint32_t loads = 0;
+    double excess = 0;  // of the bad ones
   };
 
   // A few bad loads among many are faults, each on its own.
@@ -76,6 +77,7 @@ class Finder {
       Count& module = modules_[field_.module_of[r]];
       module.bad += rails_[r].bad;
       module.loads += rails_[r].loads;
+      module.excess += rails_[r].excess;
     }
   }
 
@@ -86,6 +88,7 @@ class Finder {
       if (state_.excess[i] <= kBad) continue;
       bad_.push_back(i);
       ++rails_[r].bad;
+      rails_[r].excess += state_.excess[i];
     }
   }
 
@@ -101,7 +104,8 @@ class Finder {
           const std::uint32_t rb = field_.rail_of[b];
           if (field_.module_of[ra] != field_.module_of[rb]) out.emplace_back(ra, rb);
         });
-    keep_frequent(out, rails_);
+    keep_frequent(out, rails_,
+                  [&](std::uint32_t a, std::uint32_t b) { return prices_.rails(a, b); });
   }
 
   void modules(SlotPairs& out) {
@@ -120,7 +124,7 @@ class Finder {
           const std::uint32_t mb = field_.module_of[field_.rail_of[b]];
           if (ma != mb) out.emplace_back(ma, mb);
         });
-    keep_frequent(out, modules_);
+    keep_frequent(out, modules_, [&](std::uint32_t, std::uint32_t) { return prices_.modules(); });
   }
 
   void swaps(double price, SlotPairs& out) {
@@ -143,8 +147,10 @@ class Finder {
   }
 
   // An exchange leaves its mark on most bad slots of both sides; a pair that shares fewer of them
-  // met by chance.
-  static void keep_frequent(SlotPairs& pairs, const std::vector<Count>& of) {
+  // met by chance. Where only one is shared, two pins may have changed places instead: it is kept
+  // where what is wrong on both sides pays for the exchange.
+  template <typename Price>
+  static void keep_frequent(SlotPairs& pairs, const std::vector<Count>& of, Price price) {
     for (auto& [a, b] : pairs) {
       if (a > b) std::swap(a, b);
     }
@@ -155,7 +161,9 @@ class Finder {
       while (end < pairs.size() && pairs[end] == pairs[i]) ++end;
       const std::uint32_t both = std::min(of[pairs[i].first].bad, of[pairs[i].second].bad);
       const auto shared = static_cast<double>(end - i);
-      if (shared >= std::max(kLeastShared, kShared * both)) pairs[kept++] = pairs[i];
+      const auto [a, b] = pairs[i];
+      const bool pays = shared >= kLeastShared || of[a].excess + of[b].excess > price(a, b);
+      if (shared >= kShared * both && pays) pairs[kept++] = pairs[i];
       i = end;
     }
     pairs.resize(kept);
@@ -278,6 +286,7 @@ class Finder {
   const Field& field_;
   const Mixture& mixture_;
   const State& state_;
+  const Prices& prices_;
   const std::vector<char>& dirty_;
   std::vector<std::uint32_t> bad_;
   std::vector<Mark> marks_;
@@ -287,8 +296,8 @@ class Finder {
 }  // namespace
 
 Partners find_partners(const Field& field, const Mixture& mixture, const State& state,
-                       double far_swap, const std::vector<char>& dirty) {
-  return Finder(field, mixture, state, dirty).find(far_swap);
+                       const Prices& prices, const std::vector<char>& dirty) {
+  return Finder(field, mixture, state, prices, dirty).find();
 }
 
 }  // namespace walkdown::match

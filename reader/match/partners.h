@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "reader/match/search.h"
 #include "reader/match/state.h"
 
 namespace walkdown::match {
@@ -21,10 +22,10 @@ struct Partners {
 
 // Hashes bad slots by (what it reads, what was planned there), in cells of 0.4 ohm, and looks for
 // the mirror image: linear in the bad slots. Rails and modules take part when a good share of their
-// loads is bad, or a free pin shows a number; two pins when the excess of both pays `far_swap`. A
-// cell with very many equal slots is cut short: where m partners are as good as each other, naming
-// one would be a guess. Only slots of `dirty` rails are looked at.
+// loads is bad, or a free pin shows a number; two pins when the excess of both pays for a far swap.
+// A cell with very many equal slots is cut short: where m partners are as good as each other,
+// naming one would be a guess. Only slots of `dirty` rails are looked at.
 [[nodiscard]] Partners find_partners(const Field& field, const Mixture& mixture, const State& state,
-                                     double far_swap, const std::vector<char>& dirty);
+                                     const Prices& prices, const std::vector<char>& dirty);
 
 }  // namespace walkdown::match

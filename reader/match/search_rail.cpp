@@ -67,9 +67,13 @@ class RailSearch {
     }
     std::sort(heads_.begin(), heads_.end(), std::greater<>());
     std::sort(bares_.begin(), bares_.end(), std::greater<>());
+    if (bad_.empty()) return;
     wrong_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
+    bare_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
     for (std::size_t t = 0; t < wrong_.size() - 1; ++t) {
-      wrong_[t + 1] = wrong_[t] + state_.excess[slot(static_cast<int>(t))];
+      const std::uint32_t here = slot(static_cast<int>(t));
+      wrong_[t + 1] = wrong_[t] + state_.excess[here];
+      bare_[t + 1] = bare_[t] + search_.most(here, kNothing);
     }
     // Middling readings that another load would suit by chance add up to little.
     excess_ += std::min(mild_, kMostMild) - mild_;
@@ -164,11 +168,15 @@ class RailSearch {
     slide_hope_ = wrap_hope_ = false;
     diagonal();
     const Bound bound = at_most();
-    if (bound.slide - price >= search_.keep_) slides(price);
-    if (bound.wrap - wrap_price >= search_.keep_) wraps(wrap_price);
+    const bool may_slide = bound.slide - price >= search_.keep_;
+    const bool may_wrap = bound.wrap - wrap_price >= search_.keep_;
+    if (may_slide || may_wrap) tops();
+    if (may_slide) slides(price);
+    if (may_wrap) wraps(wrap_price);
     bounding_ = false;
     if (!slide_hope_ && !wrap_hope_) return;
     diagonal();
+    tops();
     if (slide_hope_) slides(price);
     if (wrap_hope_) wraps(wrap_price);
   }
@@ -188,11 +196,17 @@ class RailSearch {
 
   // Sums of gains of positions under the load `size_` before them; [u + 1] is the sum up to u.
   void diagonal() {
-    sum_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
-    for (int u = 0; u < n_; ++u) {
-      const double here = u < size_ ? 0 : gain(flip(u), flip(u - size_));
-      sum_[static_cast<std::size_t>(u) + 1] = sum_[static_cast<std::size_t>(u)] + here;
+    sum_.resize(static_cast<std::size_t>(n_) + 1);
+    std::fill_n(sum_.begin(), size_ + 1, 0.0);
+    double sum = 0;
+    for (int u = size_; u < n_; ++u) {
+      sum += gain(flip(u), flip(u - size_));
+      sum_[static_cast<std::size_t>(u) + 1] = sum;
     }
+  }
+
+  // Of the sums from each position on.
+  void tops() {
     top_ = sum_;
     for (std::size_t u = top_.size() - 1; u > 0; --u) top_[u - 1] = std::max(top_[u - 1], top_[u]);
   }
@@ -206,18 +220,18 @@ class RailSearch {
     if (to <= from) return 0;
     return sum_[static_cast<std::size_t>(to)] - sum_[static_cast<std::size_t>(from)];
   }
-  // Excess of positions [from, to).
-  [[nodiscard]] double wrong(int from, int to) const {
+  // Of sums up to each slot, what positions [from, to) have.
+  [[nodiscard]] double over(const std::vector<double>& sums, int from, int to) const {
     const int first = dir_ > 0 ? from : n_ - to;
     const int past = dir_ > 0 ? to : n_ - from;
-    return wrong_[static_cast<std::size_t>(past)] - wrong_[static_cast<std::size_t>(first)];
+    return sums[static_cast<std::size_t>(past)] - sums[static_cast<std::size_t>(first)];
   }
+  [[nodiscard]] double wrong(int from, int to) const { return over(wrong_, from, to); }
 
   // Positions [from, to) left bare; not worked out where it is beyond hope.
   [[nodiscard]] double bared(int from, int to) {
-    double most = 0;
-    for (int u = from; u < to; ++u) most += search_.most(slot(flip(u)), kNothing);
-    if (most < -kStrayToo) return most;
+    const double most = over(bare_, from, to);
+    if (most < -kStrayToo || bounding_) return most;
     double sum = 0;
     for (int u = from; u < to; ++u) sum += bare(flip(u));
     return sum;
@@ -367,8 +381,8 @@ class RailSearch {
   int n_;
   Events& out_;
   double excess_ = 0;
-  std::vector<double> wrong_;  // sums of excess up to each slot
-  double mild_ = 0;            // what the other slots could give back
+  std::vector<double> wrong_, bare_;  // sums up to each slot: of excess; of what it gives bare
+  double mild_ = 0;                   // what the other slots could give back
   std::vector<int> bad_;
   std::vector<double> bares_,
       heads_;              // excess of the bad slots, largest first; bare: the open ones

@@ -3,7 +3,8 @@
 // same likelihoods: the four rates of both, and their difference; and how often even what really
 // happened is the dearer explanation: the ceiling.
 // Usage: score-reference [fields of each style, 20] [first seed, 1] [pins, 240] [moves, 6]
-// [simulator: 1 or 2, both] [1: list the fields in which the fast search lost]
+// [simulator: 1 or 2, 0 for both] [1: list the fields in which the fast search lost]
+// [style: "mixed", "all alike" or "blocks"; all three]
 #include <fmt/format.h>
 
 #include <array>
@@ -134,9 +135,11 @@ int main(int argc, char** argv) {
   setting.move_scale = argc > 4 ? std::atof(argv[4]) : 6;
   const int only = argc > 5 ? std::atoi(argv[5]) : 0;
   const bool talk = argc > 6 && std::atoi(argv[6]) == 1;
+  const std::string wanted = argc > 7 ? argv[7] : "";
   for (const int by : {1, 2}) {
     if (only != 0 && only != by) continue;
     for (const auto& [name, style] : simulated::kStyles) {
+      if (!wanted.empty() && wanted != name) continue;
       setting.style = style;
       Tally tally;
       simulated::many_fields(setting, fields, by,
