@@ -212,6 +212,33 @@ TEST(MatchProgram, SaysThatTheTesterJumps) {
   EXPECT_THAT(said(1), Not(HasSubstr("The tester jumps")));
 }
 
+// Module 1 has a free pin where module 2 has a load, and one load more is open: all that shows of
+// the exchange is one number on the free pin and one pin over range.
+TEST(MatchProgram, AnExchangeThatOnePairOfPinsShows) {
+  const Folder folder;
+  std::string plan = "cue,position,module,rail,pin,igniter,count,wire,lead_m\n";
+  std::string lines;
+  for (int module = 1; module <= 3; ++module) {
+    for (int pin = 1; pin <= 10; ++pin) {
+      const bool is_free = (module == 1 && pin == 3) || (module == 3 && pin == 7);
+      if (!is_free) plan += fmt::format("{0},A,{1},1,{2},standard,1,AWG24,5\n", pin, module, pin);
+      const bool over =
+          (module == 2 && pin == 3) || (module == 3 && pin == 7) || (module == 1 && pin == 9);
+      for (int reading = 0; reading < 2; ++reading) {
+        lines += fmt::format("M{:02},R1,P{:02},{},ohm\n", module, pin, over ? "OL" : "2.55");
+      }
+    }
+  }
+  const auto said = run_walkdown(
+      {"match", folder.put("plan.csv", plan), folder.put("sweep.txt", lines), "--json"});
+  ASSERT_EQ(said.status, 1) << said.err;
+  const json findings = json::parse(said.out)["findings"];
+  ASSERT_EQ(findings.size(), 2U) << findings;
+  EXPECT_EQ(findings[0]["kind"], "modules-exchanged");
+  EXPECT_EQ(findings[1]["kind"], "open");
+  EXPECT_EQ(findings[1]["pins"], json::array({"M01/R1/P09"}));
+}
+
 TEST(MatchProgram, WithoutASiteTheWalkHasNoLength) {
   const Folder folder;
   const json walk =
