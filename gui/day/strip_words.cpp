@@ -63,7 +63,9 @@ Said release_words(const Snapshot& seen) {
   if (!state.against.empty()) {
     const QString count =
         Strip::tr("not possible: %n reason(s)", nullptr, static_cast<int>(state.against.size()));
-    return {count, "bad", list_of(state.against)};
+    QStringList lines;
+    for (const auto& line : state.against) lines << translated(line);
+    return {count, "bad", lines.join(QChar('\n'))};
   }
   if (!state.would_stand_until_at_ms) return {Strip::tr("possible"), "warn", {}};
   return {Strip::tr("possible, would stand until %1 (%2)")
