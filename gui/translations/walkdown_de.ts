@@ -189,7 +189,7 @@
   <name>FaultsView</name>
   <message>
    <source>where the crew was last</source>
-   <translation>wo die Crew zuletzt war</translation>
+   <translation>wo die Mannschaft zuletzt war</translation>
   </message>
   <message>
    <source>The walk begins</source>
@@ -201,11 +201,11 @@
   </message>
   <message>
    <source>Faults in walking order</source>
-   <translation>Fehler in Gehreihenfolge</translation>
+   <translation>Fehler in der Reihenfolge des Rundgangs</translation>
   </message>
   <message>
    <source>Print the walk sheet …</source>
-   <translation>Gehblatt drucken …</translation>
+   <translation>Laufzettel drucken …</translation>
   </message>
   <message>
    <source>Re-hooked: read again</source>
@@ -274,7 +274,7 @@
   </message>
   <message>
    <source>There is no pin %1; a pin is written M01/R1/P05.</source>
-   <translation>Es gibt keinen Pin %1; ein Pin schreibt sich M01/R1/P05.</translation>
+   <translation>Es gibt keinen Stift %1; ein Stift schreibt sich M01/R1/P05.</translation>
   </message>
  </context>
  <context>
@@ -805,7 +805,7 @@
   </message>
   <message>
    <source>Where the next person goes in; the pins there count as unread from then on</source>
-   <translation>Wohin die nächste Person geht; die Pins dort gelten von da an als ungelesen</translation>
+   <translation>Wohin die nächste Person geht; die Stifte dort gelten von da an als ungelesen</translation>
   </message>
  </context>
  <context>
@@ -1027,7 +1027,7 @@
   </message>
   <message>
    <source>Timeline</source>
-   <translation>Zeitleiste</translation>
+   <translation>Zeitplan</translation>
   </message>
  </context>
  <context>
@@ -1780,7 +1780,7 @@
   </message>
   <message>
    <source>%1 is refused: %2</source>
-   <translation>%1 ist verweigert: %2</translation>
+   <translation>%1 ist abgelehnt: %2</translation>
   </message>
   <message>
    <source>every item holds to the end of the show at %1</source>
@@ -2180,7 +2180,7 @@
   </message>
   <message>
    <source>refused</source>
-   <translation>verweigert</translation>
+   <translation>abgelehnt</translation>
   </message>
   <message>
    <source>see to that first</source>
@@ -2608,7 +2608,7 @@
   </message>
   <message>
    <source>let one of the crew do it</source>
-   <translation>jemanden aus der Crew es tun lassen</translation>
+   <translation>jemanden aus der Mannschaft es tun lassen</translation>
   </message>
   <message>
    <source>let a %1 do it</source>
@@ -2948,7 +2948,7 @@
   </message>
   <message>
    <source>no cue has a position, so no walking order can be given</source>
-   <translation>kein Cue hat eine Position, also gibt es keine Gehreihenfolge</translation>
+   <translation>kein Cue hat eine Position, also gibt es keine Reihenfolge für den Rundgang</translation>
   </message>
   <message>
    <source>cue %1 has no position</source>
@@ -3102,7 +3102,7 @@
   </message>
   <message>
    <source>Walk sheet</source>
-   <translation>Gehblatt</translation>
+   <translation>Laufzettel</translation>
   </message>
   <message>
    <source>Made %1, record %2. Clear the danger area before a reading.</source>
@@ -3647,7 +3647,7 @@
   </message>
   <message>
    <source>Light and text</source>
-   <translation>Licht und Text</translation>
+   <translation>Licht und Schrift</translation>
   </message>
   <message>
    <source>A demonstration: everybody's passphrase is: %1</source>
@@ -3853,7 +3853,7 @@
   </message>
   <message>
    <source>refused</source>
-   <translation>verweigert</translation>
+   <translation>abgelehnt</translation>
   </message>
   <message>
    <source>waived</source>

@@ -1480,7 +1480,7 @@
   </message>
   <message>
    <source>the tag of %1 is not back</source>
-   <translation>la etiqueta de %1 no ha vuelto</translation>
+   <translation>la ficha de %1 no ha vuelto</translation>
   </message>
   <message>
    <source>%1 while %2 is in the field</source>
@@ -1768,7 +1768,7 @@
   </message>
   <message>
    <source>%1 is due: %2</source>
-   <translation>%1 está pendiente: %2</translation>
+   <translation>%1 está atrasado: %2</translation>
   </message>
   <message>
    <source>%1 is expired: %2</source>
@@ -1908,11 +1908,11 @@
   </message>
   <message>
    <source>%1 hung a tag</source>
-   <translation>%1 colgó una etiqueta</translation>
+   <translation>%1 puso una ficha</translation>
   </message>
   <message>
    <source>%1 has the tag back</source>
-   <translation>%1 recuperó la etiqueta</translation>
+   <translation>%1 recuperó la ficha</translation>
   </message>
   <message>
    <source>%1 says that %2 is out of the field</source>
@@ -1924,15 +1924,15 @@
   </message>
   <message>
    <source>%1 says that %2 has the tag back</source>
-   <translation>%1 dice que %2 recuperó la etiqueta</translation>
+   <translation>%1 dice que %2 recuperó la ficha</translation>
   </message>
   <message>
    <source>%1 says that %2 has the tag back: %3</source>
-   <translation>%1 dice que %2 recuperó la etiqueta: %3</translation>
+   <translation>%1 dice que %2 recuperó la ficha: %3</translation>
   </message>
   <message>
    <source>%1 says that %2 hung a tag</source>
-   <translation>%1 dice que %2 colgó una etiqueta</translation>
+   <translation>%1 dice que %2 puso una ficha</translation>
   </message>
   <message>
    <source>%1 signed for the %2 that %3 holds</source>
@@ -2168,7 +2168,7 @@
   </message>
   <message>
    <source>due</source>
-   <translation>pendiente</translation>
+   <translation>atrasado</translation>
   </message>
   <message>
    <source>expired</source>
@@ -2436,7 +2436,7 @@
   </message>
   <message>
    <source>%1 has no tag out</source>
-   <translation>%1 no tiene etiqueta colgada</translation>
+   <translation>%1 no tiene ficha puesta</translation>
   </message>
   <message>
    <source>look at who is out, and write the name as it stands there</source>
@@ -2452,7 +2452,7 @@
   </message>
   <message>
    <source>the tag of %1 is back: %2</source>
-   <translation>la etiqueta de %1 volvió: %2</translation>
+   <translation>la ficha de %1 volvió: %2</translation>
   </message>
   <message>
    <source>%1 is out of the field: %2</source>
@@ -3837,7 +3837,7 @@
   </message>
   <message>
    <source>due</source>
-   <translation>pendiente</translation>
+   <translation>atrasado</translation>
   </message>
   <message>
    <source>holds</source>
