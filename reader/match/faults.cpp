@@ -35,6 +35,7 @@ struct Share {
 // The kinds by weight, `sound` left out: the pin is known not to fit.
 std::vector<Share> ranked(const Posterior& posterior) {
   std::vector<Share> shares;
+  shares.reserve(kKindOf.size());
   double sum = 0;
   for (const auto& [cause, kind] : kKindOf) {
     const double weight = posterior[static_cast<std::size_t>(cause)];

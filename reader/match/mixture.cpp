@@ -54,6 +54,7 @@ Mixture::Mixture(const Field& field, SpecTable& table, const Shared& shared, con
       tester_(tester) {
   const Sizes& size = priors_.size;
   each_jump_ = (1 - size.loose_open) / std::log(size.loose_hi_ohm / size.loose_lo_ohm);
+  for (std::uint32_t n = 1; n <= kModelled; ++n) least_spread_[n - 1] = least_spread(n);
   prepare_slots();
   prepare_levels();
   prepare_anybody();
@@ -64,6 +65,7 @@ void Mixture::prepare_slots() {
   plain_.assign(n, 0);
   unsteady_.assign(n, 0);
   shown_.assign(n, kOver);
+  std::array<std::size_t, kModelled> pins{};  // with so many numbers, less one
   std::uint32_t numbers = 0;  // whose limit is known: repeats are as many on most pins
   double limit = 0;
   for (std::size_t i = 0; i < n; ++i) {
@@ -76,7 +78,10 @@ void Mixture::prepare_slots() {
     }
     unsteady_[i] = jumps ? 1 : 0;
     plain_[i] = seen.numbers > 0 && seen.overs == 0 && !jumps && !seen.repeated ? 1 : 0;
+    if (seen.numbers > 0 && seen.numbers <= kModelled) ++pins[seen.numbers - 1];
   }
+  usual_ =
+      1 + static_cast<std::uint32_t>(std::max_element(pins.begin(), pins.end()) - pins.begin());
 }
 
 void Mixture::prepare_levels() {
@@ -89,7 +94,7 @@ void Mixture::prepare_levels() {
         rate.open + rate.poor_joint + rate.shorted + rate.leak + rate.intermittent + rate.repeated +
         rate.extra + (spec.lead_shown >= kLeastLead ? rate.wrong_lead : 0) +
         (kind.can_miss ? rate.missing : 0) + (kind.others.empty() ? 0 : rate.wrong_igniter);
-    const SpecModel& whole = model(1, static_cast<std::uint32_t>(s));
+    const SpecModel& whole = model(usual_, static_cast<std::uint32_t>(s));
     spec.top = whole.sound(spec.sound.mean);
     spec.level = -std::log(std::max(spec.top, 1e-9));
     Weights w{};
@@ -165,12 +170,16 @@ const SpecModel& Mixture::model(std::uint32_t numbers, std::uint32_t spec) const
   return *models[spec];
 }
 
+double Mixture::least_spread(std::uint32_t numbers) const {
+  const double n = numbers;
+  return 0.5 * std::log(n) + (n - 1) / 2 * std::log(2 * std::numbers::pi * shared_.noise);
+}
+
 double Mixture::per_spread(const Seen& seen) const {
   if (seen.numbers < 2) return 1;
-  const double n = seen.numbers;
-  const double ln = 0.5 * std::log(n) +
-                    (n - 1) / 2 * std::log(2 * std::numbers::pi * shared_.noise) +
-                    seen.squares / (2 * shared_.noise);
+  const double least =
+      seen.numbers <= kModelled ? least_spread_[seen.numbers - 1] : least_spread(seen.numbers);
+  const double ln = least + seen.squares / (2 * shared_.noise);
   return std::exp(std::clamp(ln, -kLargest, kLargest));
 }
 
@@ -328,8 +337,9 @@ double Mixture::cost(const Slot& slot, std::uint32_t spec) const {
 double Mixture::sound(const Slot& slot, std::uint32_t spec, double cost) const {
   if (spec != kNothing && plain(slot)) {
     // So large only where nothing but a sound load was weighed: clearly_sound().
-    const double here = std::exp(-cost);
-    const double rivals = table_.specs[spec].rivals;
+    const Spec& held = table_.specs[spec];
+    const double here = cost == held.level ? held.top : std::exp(-cost);
+    const double rivals = held.rivals;
     if (here > (kClearly + 1) * rivals) return here / (here + rivals);
   }
   return posterior(slot, spec)[static_cast<std::size_t>(Cause::sound)];

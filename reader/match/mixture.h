@@ -40,12 +40,20 @@ class Mixture {
     return sound(slot, spec, cost(slot, spec));
   }
 
+  // What a sound load shows, and how far from it; for "nothing" both are 0.
+  struct Reach {
+    float mean = 0, width = 0;
+  };
+  [[nodiscard]] const Reach& reach(std::uint32_t spec) const { return reaches_[spec]; }
+
+  // The mean of the slot's numbers; without any, more than any load shows.
+  [[nodiscard]] float shown(std::uint32_t slot) const { return shown_[slot]; }
+
   // True where the readings could come from a sound load of this spec; a number could come from
   // anything but "nothing".
   [[nodiscard]] bool near(std::uint32_t slot, std::uint32_t spec) const {
     if (spec == kNothing) return shown_[slot] == kOver;
-    const auto& [mean, reach] = reaches_[spec];
-    return std::abs(shown_[slot] - mean) < reach;
+    return std::abs(shown_[slot] - reaches_[spec].mean) < reaches_[spec].width;
   }
 
   // Density of the readings of anybody's sound load.
@@ -92,6 +100,8 @@ class Mixture {
   // One over the likelihood of the repeats' spread about their mean, when they share one
   // resistance. It stands in every ordinary explanation, so the others are set against it.
   [[nodiscard]] double per_spread(const Seen& seen) const;
+  // Its logarithm where there is no spread.
+  [[nodiscard]] double least_spread(std::uint32_t numbers) const;
   [[nodiscard]] double unknown(const Seen& seen) const;
   void prepare_slots();
   void prepare_levels();
@@ -105,13 +115,12 @@ class Mixture {
   std::span<const Sample> samples_;
   const tester::Model& tester_;
   double least_usual_ = 0;
+  std::array<double, kModelled> least_spread_{};  // by numbers, less one
+  std::uint32_t usual_ = 1;                       // numbers that most pins have
   double each_jump_ = 0;         // density of one reading of an intermittent, times its ohms
   std::vector<double> anybody_;  // per bin of kBin ohm, from -1 ohm up
   std::vector<char> plain_, unsteady_;
-  std::vector<float> shown_;  // slot -> mean of its numbers, kOver without any
-  struct Reach {
-    float mean = 0, reach = 0;
-  };
+  std::vector<float> shown_;    // slot -> mean of its numbers, kOver without any
   std::vector<Reach> reaches_;  // by spec
   mutable std::array<Models, kModelled> models_;
   mutable std::unique_ptr<SpecModel> other_;  // for more numbers: the last one asked for

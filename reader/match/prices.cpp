@@ -41,6 +41,13 @@ Prices::Prices(const Field& field, const MoveRates& rates) : field_(field), rate
   for (const Module& module : field.modules) {
     module_.push_back(nats(rates.swap * rates.swap_module / std::max(1.0, module.slots - 1.0)));
   }
+  slide_ = nats(rates.shift * rates.slide_share);
+  wrap_ = nats(rates.shift * (1 - rates.slide_share) * 2);
+  reversal_ = nats(rates.reversal);
+  step_ = {nats(rates.by_one), nats(rates.by_two), nats(rates.by_more)};
+  std::uint32_t longest = 1;
+  for (const Rail& rail : field.rails) longest = std::max(longest, rail.length);
+  for (std::uint32_t n = 0; n <= longest; ++n) ln_.push_back(std::log(std::max(1U, n)));
 }
 
 // Both planned ends can have started it; a free pin starts nothing.
@@ -54,25 +61,28 @@ double Prices::swap(std::uint32_t a, std::uint32_t b) const {
   return (module == field_.module_of[rb] ? module_[module] : elsewhere_) - twice;
 }
 
+double Prices::near_swap() const { return neighbour_ - std::numbers::ln2 - eased_; }
+
+double Prices::least_swap(std::uint32_t rail) const {
+  return std::min(rail_[rail], module_[field_.module_of[rail]]) - std::numbers::ln2 - eased_;
+}
+
 double Prices::far_swap() const { return elsewhere_ - std::numbers::ln2 - eased_; }
 
 double Prices::step(int by) const {
   const int size = std::abs(by);
-  if (size == 1) return rates_.by_one;
-  if (size == 2) return rates_.by_two;
-  return rates_.by_more / std::exp2(size - 2);
+  return size <= 2 ? step_[size == 2 ? 1 : 0] : step_[2] + (size - 2) * std::numbers::ln2;
 }
 
 double Prices::slide(std::uint32_t length, int by) const {
-  return nats(rates_.shift * rates_.slide_share * step(by) / std::max(1U, length)) - eased_;
+  return slide_ + step(by) + ln_[length] - eased_;
 }
 
 double Prices::wrap(std::uint32_t length, int by) const {
-  const double n = std::max(1U, length);
-  return nats(rates_.shift * (1 - rates_.slide_share) * step(by) * 2 / (n * n)) - eased_;
+  return wrap_ + step(by) + 2 * ln_[length] - eased_;
 }
 
-double Prices::reversal() const { return nats(rates_.reversal) - eased_; }
+double Prices::reversal() const { return reversal_ - eased_; }
 
 double Prices::rails(std::uint32_t a, std::uint32_t b) const {
   const bool inside = field_.module_of[a] == field_.module_of[b];

@@ -72,11 +72,14 @@ void Search::swaps(std::uint32_t slot, Events& out) const {
   const bool small = module.slots <= 512;
   const std::uint32_t first = small ? module.first_slot : rail.first;
   const std::uint32_t count = small ? module.slots : rail.size;
-  const double have = state_.excess[slot];
+  // Below these the other end's excess does not pay for the swap, whatever its load.
+  const double near = prices_.near_swap() + keep_ - state_.excess[slot];
+  const double far = prices_.least_swap(field_.rail_of[slot]) + keep_ - state_.excess[slot];
   for (std::uint32_t j = first; j < first + count; ++j) {
+    const double other = state_.excess[j];
+    if (other < far && (other < near || (j + 1 != slot && slot + 1 != j))) continue;
     // Between two bad slots the lower one asks.
-    if (state_.excess[j] > kBad && j < slot) continue;
-    if (have + state_.excess[j] < 4 + keep_) continue;
+    if (other > kBad && j < slot) continue;
     swap(slot, j, out);
   }
 }

@@ -6,11 +6,13 @@
 // below `keep`: so the work follows the bad pins, not the square of the field.
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <utility>
 #include <vector>
 
+#include "reader/match/rail_bounds.h"
 #include "reader/match/state.h"
 
 namespace walkdown::match {
@@ -24,6 +26,10 @@ class Prices {
 
   [[nodiscard]] double swap(std::uint32_t a, std::uint32_t b) const;
   [[nodiscard]] double far_swap() const;  // the least for two pins of different modules
+  // The least that a swap of a pin of this rail costs: with a neighbour; with another pin of the
+  // rail or of its module.
+  [[nodiscard]] double near_swap() const;
+  [[nodiscard]] double least_swap(std::uint32_t rail) const;
   [[nodiscard]] double slide(std::uint32_t length, int by) const;
   [[nodiscard]] double wrap(std::uint32_t length, int by) const;
   [[nodiscard]] double reversal() const;
@@ -43,7 +49,10 @@ class Prices {
   MoveRates rates_;
   double eased_ = 0, expected_ = 0;
   double neighbour_ = 0, elsewhere_ = 0;
-  std::vector<double> rail_, module_;  // of a swap within each
+  double slide_ = 0, wrap_ = 0, reversal_ = 0;  // of some shift of a rail of one pin
+  std::array<double, 3> step_{};                // on top, by one, by two, by more
+  std::vector<double> ln_;                      // of the lengths that rails have
+  std::vector<double> rail_, module_;           // of a swap within each
 };
 
 class Search {
@@ -83,12 +92,8 @@ class Search {
     std::vector<std::uint32_t> alone;
   };
 
-  // Nats saved when the slot gets this spec, at most, without weighing the readings: a load that
-  // cannot be sound there would be moved and faulty.
+  // Nats saved when the slot gets this spec, at most, without weighing the readings.
   [[nodiscard]] double most(std::uint32_t slot, std::uint32_t spec) const {
-    constexpr double kOpenEither = 0.3;  // nats: an open load is as likely as another open load
-    constexpr double kStray = 5;         // a number where nothing hangs, above a sound load
-    constexpr double kFaultToo = 3;      // at least, of a load that was moved and is faulty
     const Seen& seen = field_.slots[slot].seen;
     if (state_.on[slot] == spec || seen.unread()) return 0;
     if (mixture_.near(slot, spec)) return state_.excess[slot];
@@ -105,6 +110,7 @@ class Search {
   const State& state_;
   const Prices& prices_;
   double keep_ = -3;
+  mutable RailRoom room_;
   struct Known {
     std::uint64_t pair = ~std::uint64_t{0};  // slot and spec
     double cost = 0;

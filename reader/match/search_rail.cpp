@@ -24,6 +24,7 @@ constexpr double kLeastBody = 0.5;  // nats that a ring saves beside its head: t
                                     // lies there, or it is a shorter one the other way round
 constexpr double kMostMild = 1.5;   // nats
 constexpr int kMostBlock = 160;     // pins of a wrapped block at most
+constexpr std::size_t kFewBad = 6;  // bad pins of a rail that are held against each of its loads
 
 }  // namespace
 
@@ -35,48 +36,73 @@ class RailSearch {
         field_(search.field_),
         rail_(field_.rails[rail]),
         n_(static_cast<int>(rail_.length)),
-        out_(out) {}
+        out_(out),
+        room_(search.room_),
+        bounds_(room_.bounds) {}
 
   void run() {
+    const double least = std::min({search_.prices_.reversal(), shift_price(1), shift_price(-1)});
+    if (!hope(least)) return;
     prepare();
-    if (bad_.empty()) return;
     reversal();
     for (int size = 1; size <= std::min(kMostShift, n_ - 1); ++size) {
-      if (size > 2 && bad_.size() < 3) break;
+      if (size > 2 && room_.bad.size() < 3) break;
       for (const int by : {size, -size}) shifts(by);
     }
   }
 
   void turn() {
+    if (!hope(search_.prices_.reversal())) return;
     prepare();
-    if (!bad_.empty()) reversal();
+    reversal();
   }
 
  private:
-  void prepare() {
+  // The least that a shift by so many costs.
+  [[nodiscard]] double shift_price(int by) const {
+    return std::min(search_.prices_.slide(rail_.length, by),
+                    search_.prices_.wrap(rail_.length, by));
+  }
+
+  // Whether any mistake at this price could pay. Most rails end here.
+  bool hope(double price) {
+    std::size_t bad = 0;
     for (int t = 0; t < n_; ++t) {
-      excess_ += state_.excess[slot(t)];
-      if (state_.excess[slot(t)] > kBad)
-        bad_.push_back(t);
-      else
-        mild_ += state_.excess[slot(t)];
-    }
-    for (const int t : bad_) {
-      heads_.push_back(state_.excess[slot(t)]);
-      if (field_.slots[slot(t)].seen.open()) bares_.push_back(heads_.back());
-    }
-    std::sort(heads_.begin(), heads_.end(), std::greater<>());
-    std::sort(bares_.begin(), bares_.end(), std::greater<>());
-    if (bad_.empty()) return;
-    wrong_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
-    bare_.assign(static_cast<std::size_t>(n_) + 1, 0.0);
-    for (std::size_t t = 0; t < wrong_.size() - 1; ++t) {
-      const std::uint32_t here = slot(static_cast<int>(t));
-      wrong_[t + 1] = wrong_[t] + state_.excess[here];
-      bare_[t + 1] = bare_[t] + search_.most(here, kNothing);
+      const double excess = state_.excess[slot(t)];
+      (excess > kBad ? excess_ : mild_) += excess;
+      bad += excess > kBad ? 1 : 0;
     }
     // Middling readings that another load would suit by chance add up to little.
-    excess_ += std::min(mild_, kMostMild) - mild_;
+    excess_ += std::min(mild_, kMostMild);
+    if (bad == 0 || excess_ - price < search_.keep_) return false;
+    bounds_.lay_out(field_, search_.mixture_, state_, rail_.first, n_);
+    few_ = bad <= kFewBad;
+    room_.bad.clear();
+    room_.heads.clear();
+    for (int t = 0; t < n_; ++t) {
+      if (bounds_.excess(t) <= kBad) continue;
+      room_.bad.push_back(t);
+      room_.heads.push_back(few_ ? bounds_.recovered(t) : bounds_.excess(t));
+      excess_ += room_.heads.back() - bounds_.excess(t);
+    }
+    return excess_ - price >= search_.keep_;
+  }
+
+  void prepare() {
+    room_.wrong.assign(static_cast<std::size_t>(n_) + 1, 0.0);
+    room_.bare.assign(static_cast<std::size_t>(n_) + 1, 0.0);
+    for (int t = 0; t < n_; ++t) {
+      const auto i = static_cast<std::size_t>(t);
+      room_.wrong[i + 1] = room_.wrong[i] + bounds_.excess(t);
+      room_.bare[i + 1] = room_.bare[i] + bounds_.bare(t);
+    }
+    room_.bares.clear();
+    for (const int t : room_.bad) {
+      if (field_.slots[slot(t)].seen.open()) room_.bares.push_back(bounds_.excess(t));
+    }
+    std::sort(room_.heads.begin(), room_.heads.end(), std::greater<>());
+    std::sort(room_.bares.begin(), room_.bares.end(), std::greater<>());
+    room_.bare_gain.clear();
   }
 
   [[nodiscard]] std::uint32_t slot(int t) const {
@@ -89,7 +115,7 @@ class RailSearch {
 
   // Nats saved when slot t gets the load of slot s; while bounding, at most.
   [[nodiscard]] double gain(int t, int s) const {
-    return bounding_ ? search_.most(slot(t), spec(s)) : search_.gain(slot(t), spec(s));
+    return bounding_ ? bounds_.most(t, s) : search_.gain(slot(t), spec(s));
   }
 
   [[nodiscard]] Effect effect(int t, int s) const {
@@ -108,10 +134,10 @@ class RailSearch {
   void reversal() {
     const double price = search_.prices_.reversal();
     if (excess_ - price < search_.keep_ || n_ < 3) return;
-    double room = wrong_.back() - price;
+    double room = room_.wrong.back() - price;
     double bound = room;
     for (int t = 0; t < n_; ++t) {
-      bound -= state_.excess[slot(t)] - search_.most(slot(t), spec(n_ - 1 - t));
+      bound -= state_.excess[slot(t)] - bounds_.most(t, n_ - 1 - t);
       if (bound < search_.keep_) return;
     }
     for (int t = 0; t < n_; ++t) {
@@ -137,15 +163,16 @@ class RailSearch {
     double wrap = 0;
   };
 
-  [[nodiscard]] Bound at_most() {
+  [[nodiscard]] Bound at_most() const {
     double least = 0;
     double best = 0;
-    for (const double sum : sum_) {
+    for (const double sum : room_.sum) {
       least = std::min(least, sum);
       best = std::max(best, sum - least);
     }
     const auto ends = static_cast<std::size_t>(size_);
-    return {best + largest(bares_, ends), best > kLeastBody ? best + largest(heads_, ends) : 0};
+    return {best + largest(room_.bares, ends),
+            best > kLeastBody ? best + largest(room_.heads, ends) : 0};
   }
 
   // Sum of the first n of values that fall.
@@ -183,9 +210,9 @@ class RailSearch {
 
   // Nats saved when slot t is left bare; worked out once.
   [[nodiscard]] double bare(int t) {
-    if (bounding_) return search_.most(slot(t), kNothing);
-    if (bare_gain_.empty()) bare_gain_.assign(static_cast<std::size_t>(n_), kUnknown);
-    double& known = bare_gain_[static_cast<std::size_t>(t)];
+    if (bounding_) return bounds_.bare(t);
+    if (room_.bare_gain.empty()) room_.bare_gain.assign(static_cast<std::size_t>(n_), kUnknown);
+    double& known = room_.bare_gain[static_cast<std::size_t>(t)];
     if (known == kUnknown) known = search_.gain(slot(t), kNothing);
     return known;
   }
@@ -196,29 +223,30 @@ class RailSearch {
 
   // Sums of gains of positions under the load `size_` before them; [u + 1] is the sum up to u.
   void diagonal() {
-    sum_.resize(static_cast<std::size_t>(n_) + 1);
-    std::fill_n(sum_.begin(), size_ + 1, 0.0);
+    room_.sum.resize(static_cast<std::size_t>(n_) + 1);
+    std::fill_n(room_.sum.begin(), size_ + 1, 0.0);
     double sum = 0;
     for (int u = size_; u < n_; ++u) {
       sum += gain(flip(u), flip(u - size_));
-      sum_[static_cast<std::size_t>(u) + 1] = sum;
+      room_.sum[static_cast<std::size_t>(u) + 1] = sum;
     }
   }
 
   // Of the sums from each position on.
   void tops() {
-    top_ = sum_;
-    for (std::size_t u = top_.size() - 1; u > 0; --u) top_[u - 1] = std::max(top_[u - 1], top_[u]);
+    room_.top = room_.sum;
+    for (std::size_t u = room_.top.size() - 1; u > 0; --u)
+      room_.top[u - 1] = std::max(room_.top[u - 1], room_.top[u]);
   }
 
   // The best that positions from `from` on give, whatever the end, that end not before `end`.
   [[nodiscard]] double at_best(int from, int end) const {
-    return top_[static_cast<std::size_t>(end)] - sum_[static_cast<std::size_t>(from)];
+    return room_.top[static_cast<std::size_t>(end)] - room_.sum[static_cast<std::size_t>(from)];
   }
 
   [[nodiscard]] double along(int from, int to) const {  // positions [from, to)
     if (to <= from) return 0;
-    return sum_[static_cast<std::size_t>(to)] - sum_[static_cast<std::size_t>(from)];
+    return room_.sum[static_cast<std::size_t>(to)] - room_.sum[static_cast<std::size_t>(from)];
   }
   // Of sums up to each slot, what positions [from, to) have.
   [[nodiscard]] double over(const std::vector<double>& sums, int from, int to) const {
@@ -226,18 +254,18 @@ class RailSearch {
     const int past = dir_ > 0 ? to : n_ - from;
     return sums[static_cast<std::size_t>(past)] - sums[static_cast<std::size_t>(first)];
   }
-  [[nodiscard]] double wrong(int from, int to) const { return over(wrong_, from, to); }
+  [[nodiscard]] double wrong(int from, int to) const { return over(room_.wrong, from, to); }
 
   // Positions [from, to) left bare; not worked out where it is beyond hope.
   [[nodiscard]] double bared(int from, int to) {
-    const double most = over(bare_, from, to);
+    const double most = over(room_.bare, from, to);
     if (most < -kStrayToo || bounding_) return most;
     double sum = 0;
     for (int u = from; u < to; ++u) sum += bare(flip(u));
     return sum;
   }
 
-  [[nodiscard]] bool loaded(int u) const { return spec(flip(u)) != kNothing; }
+  [[nodiscard]] bool loaded(int u) const { return bounds_.loaded(flip(u)); }
 
   // Three readings of "until free pins have taken them in"; for a shift by one they are the same.
   void slides(double price) {
@@ -285,6 +313,8 @@ class RailSearch {
     slide_hope_ = true;
     if (bounding_) return;
     Event event = shift_event(net, price);
+    event.effects.reserve(static_cast<std::size_t>(end - lo));
+    event.members.reserve(static_cast<std::size_t>(end - lo));
     for (int u = lo; u < end; ++u) {
       event.effects.push_back(effect(flip(u), u - size_ < lo ? -1 : flip(u - size_)));
       member(event, u);
@@ -295,7 +325,7 @@ class RailSearch {
   // Each load in turn goes to the next pin: a free pin of the plan is skipped, and the rest is one
   // pin less behind.
   void sequence(int lo, double price) {
-    auto& moves = moves_;
+    auto& moves = room_.moves;
     moves.clear();
     int behind = size_;
     int u = lo;
@@ -306,14 +336,14 @@ class RailSearch {
         moves.emplace_back(u + behind, u);
     }
     double net = -price;
-    filled_.assign(static_cast<std::size_t>(n_), 0);
+    room_.filled.assign(static_cast<std::size_t>(n_), 0);
     for (const auto& [to, from] : moves) {
       net += gain(flip(to), flip(from));
-      filled_[static_cast<std::size_t>(to)] = 1;
+      room_.filled[static_cast<std::size_t>(to)] = 1;
       if (net + excess_ < search_.keep_) return;
     }
     for (int v = lo; v < u; ++v) {
-      if (filled_[static_cast<std::size_t>(v)] == 0) net += bare(flip(v));
+      if (room_.filled[static_cast<std::size_t>(v)] == 0) net += bare(flip(v));
     }
     if (net < search_.keep_) return;
     slide_hope_ = true;
@@ -321,7 +351,7 @@ class RailSearch {
     Event event = shift_event(net, price);
     for (const auto& [to, from] : moves) event.effects.push_back(effect(flip(to), flip(from)));
     for (int v = lo; v < u; ++v) {
-      if (filled_[static_cast<std::size_t>(v)] == 0)
+      if (room_.filled[static_cast<std::size_t>(v)] == 0)
         event.effects.push_back({slot(flip(v)), kNowhere});
       member(event, v);
     }
@@ -358,7 +388,7 @@ class RailSearch {
     const int length = end - lo;
     double hope = net;
     for (int u = lo; u < lo + size_ && !bounding_; ++u) {
-      hope += search_.most(slot(flip(u)), spec(flip(u + length - size_)));
+      hope += bounds_.most(flip(u), flip(u + length - size_));
     }
     if (hope < search_.keep_) return;
     for (int u = lo; u < lo + size_; ++u) net += gain(flip(u), flip(u + length - size_));
@@ -366,6 +396,8 @@ class RailSearch {
     wrap_hope_ = true;
     if (bounding_) return;
     Event event = shift_event(net, price);
+    event.effects.reserve(static_cast<std::size_t>(length));
+    event.members.reserve(static_cast<std::size_t>(length));
     for (int u = lo; u < end; ++u) {
       const int source = u < lo + size_ ? u + length - size_ : u - size_;
       event.effects.push_back(effect(flip(u), flip(source)));
@@ -380,19 +412,14 @@ class RailSearch {
   const Rail& rail_;
   int n_;
   Events& out_;
+  RailRoom& room_;
+  RailBounds& bounds_;
   double excess_ = 0;
-  std::vector<double> wrong_, bare_;  // sums up to each slot: of excess; of what it gives bare
-  double mild_ = 0;                   // what the other slots could give back
-  std::vector<int> bad_;
-  std::vector<double> bares_,
-      heads_;              // excess of the bad slots, largest first; bare: the open ones
+  double mild_ = 0;        // what the other slots could give back
+  bool few_ = false;       // bad slots
   bool bounding_ = false;  // gains are bounds, and no event is made
   bool slide_hope_ = false, wrap_hope_ = false;
   int by_ = 1, dir_ = 1, size_ = 1;
-  std::vector<double> sum_, top_;           // along the diagonal; the largest from there on
-  std::vector<double> bare_gain_;           // by slot
-  std::vector<std::pair<int, int>> moves_;  // of a sequence: position, source position
-  std::vector<char> filled_;
 };
 
 void Search::rail(std::uint32_t rail, Events& out) const { RailSearch(*this, rail, out).run(); }
