@@ -61,6 +61,9 @@ Result<Heard> hear(const ItemArguments& arguments, const day::Item& item) {
   Heard heard;
   std::string typed = arguments.value;
   if (item.kind == day::Kind::file) {
+    if (arguments.file.empty()) {
+      return Error{Code::usage, "this item is answered by a file", item.id, "name it with --file"};
+    }
     const auto bytes = read_file(arguments.file);
     if (!bytes) return bytes.error();
     heard.said.value = base_name(arguments.file);

@@ -69,6 +69,8 @@ Status status(const LookArguments& arguments) {
   } else {
     fmt::print("{}", status_text(copy->folded().day().checklist(), state,
                                  copy->folded().told(arguments.last)));
+    fmt::print("\nMark of these {} entries, for the permit: {}\n", copy->report().entries,
+               copy->report().mark);
     if (call) {
       fmt::print(
           "  a hold was called and is not yet in the record{}{}: whatever opens it enters it\n",

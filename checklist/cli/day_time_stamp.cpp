@@ -64,13 +64,13 @@ Result<record::Bytes> bytes_of(const std::string& path) {
 }
 
 Status add(const StampArguments& arguments) {
+  const auto answer = bytes_of(arguments.answer);
+  if (!answer) return not_done(answer.error());
   const std::string base = base_of(arguments.answer);
   const auto note = read_file(arguments.note.empty() ? base + ".note" : arguments.note);
   if (!note) return not_done(note.error());
   const auto asked = bytes_of(arguments.request.empty() ? base + ".tsq" : arguments.request);
   if (!asked) return not_done(asked.error());
-  const auto answer = bytes_of(arguments.answer);
-  if (!answer) return not_done(answer.error());
   return run_act(arguments.day, [&](desk::Desk& desk) {
     return desk::add_time_stamp(desk, *note, *asked, *answer);
   });

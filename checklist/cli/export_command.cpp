@@ -40,6 +40,10 @@ Status run(const ExportArguments& arguments) {
   };
   const auto report = record::verify_file(arguments.record, options);
   if (!report) return not_done(report.error());
+  if (!report->holds && report->entries == 0) {
+    return not_done({Code::bad_input, "this is no record that can be exported: " + report->why,
+                     arguments.record, "see: walkdown verify"});
+  }
   for (const auto& [path, table] : tables) {
     if (const Done kept = write_file(path, table.text()); !kept) return not_done(kept.error());
     fmt::print("{}\n", path);

@@ -69,7 +69,9 @@ Done write_file(const std::string& path, std::string_view bytes) {
   const std::string beside = target.string() + ".part";
   if (Done kept = put_all(beside, bytes); !kept) {
     fs::remove(beside, failed);
-    return kept;
+    Error error = kept.error();
+    error.where = path;  // as it was typed
+    return error;
   }
   fs::rename(beside, target, failed);
   if (failed) return Error{Code::io, "cannot put the file in place", path, failed.message()};

@@ -6,6 +6,7 @@
 #include "checklist/cli/commands.h"
 #include "checklist/cli/files.h"
 #include "checklist/cli/progress.h"
+#include "checklist/cli/verify_record.h"
 #include "checklist/report/build.h"
 #include "checklist/report/html.h"
 
@@ -21,9 +22,7 @@ struct ReportArguments {
 Status run(const ReportArguments& arguments) {
   record::VerifyOptions options;
   if (!arguments.keys.empty()) {
-    const auto text = read_file(arguments.keys);
-    if (!text) return not_done(text.error());
-    auto keys = record::parse_known_keys(*text);
+    auto keys = known_keys(arguments.keys);
     if (!keys) return not_done(keys.error());
     options.known = std::move(keys).value();
   }

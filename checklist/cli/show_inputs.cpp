@@ -25,9 +25,12 @@ Done put(show::Show& show, Role role, const std::string& path) {
 Done put_checklist(show::Show& show, const std::string& path) {
   std::error_code ignored;
   const auto text = templates::text("checklists/" + path + ".toml");
-  if (path.empty() || !text || std::filesystem::exists(path, ignored)) {
-    return put(show, Role::checklist, path);
+  const bool there = std::filesystem::exists(path, ignored);
+  if (!path.empty() && !text && !there) {
+    return Error{Code::usage, "there is no such checklist", path,
+                 "name a file, or one of these: evening-show, club-show, thunder-reopening"};
   }
+  if (path.empty() || there) return put(show, Role::checklist, path);
   show.put({Role::checklist, path + ".toml", std::string(*text)});
   return done();
 }

@@ -57,16 +57,18 @@ Status run(const VerifyArguments& arguments) {
   options.hash_only = arguments.hash_only;
   options.expected_mark = arguments.mark;
   if (!arguments.keys.empty()) {
-    const auto text = read_file(arguments.keys);
-    if (!text) return not_done(text.error());
-    auto keys = record::parse_known_keys(*text);
+    auto keys = known_keys(arguments.keys);
     if (!keys) return not_done(keys.error());
     options.known = std::move(keys).value();
   }
   if (!arguments.authorities.empty()) {
     const auto pem = read_file(arguments.authorities);
     if (!pem) return not_done(pem.error());
-    if (const auto count = record::count_certificates(*pem); !count) return not_done(count.error());
+    if (const auto count = record::count_certificates(*pem); !count) {
+      Error error = count.error();
+      error.where = arguments.authorities;
+      return not_done(error);
+    }
     options.authorities = *pem;
   }
   const auto extract = record::is_extract(arguments.record);
@@ -118,7 +120,9 @@ void add_verify(CLI::App& app, Run& chosen) {
   auto arguments = std::make_shared<VerifyArguments>();
   command->add_option("RECORD", arguments->record, "The record, or an extract of one")->required();
   command->add_option("--keys", arguments->keys, "Public keys that you trust, one vkey a line");
-  command->add_option("--mark", arguments->mark, "The mark that was written on paper");
+  command->add_option(
+      "--mark", arguments->mark,
+      "The mark that was written on paper: of the whole record, or of an earlier moment");
   command->add_option("--against", arguments->against,
                       "Another file of the same record: where do the two part?");
   command->add_option("--authorities", arguments->authorities,
@@ -127,7 +131,10 @@ void add_verify(CLI::App& app, Run& chosen) {
                       "An authority's answer (.tsr) that is kept beside the record");
   command->add_flag("--hash-only", arguments->hash_only, "Hashes and the last signature only");
   command->add_flag("--json", arguments->json, "One JSON object instead of text");
-  command->footer("Example: walkdown verify today.record --keys known-keys.txt");
+  command->footer(
+      "Examples:\n"
+      "  walkdown verify today.record --keys known-keys.txt\n"
+      "  walkdown verify today.record --mark \"1a2b 3c4d 5e6f 7081\"");
   command->callback([arguments, &chosen] { chosen = [arguments] { return run(*arguments); }; });
 }
 

@@ -6,9 +6,20 @@
 #include <utility>
 
 #include "checklist/check/derive.h"
+#include "checklist/cli/files.h"
 #include "checklist/cli/progress.h"
 
 namespace walkdown::cli {
+
+Result<std::vector<record::VerifyKey>> known_keys(const std::string& path) {
+  const auto text = read_file(path);
+  if (!text) return text.error();
+  auto keys = record::parse_known_keys(*text);
+  if (keys) return keys;
+  Error error = keys.error();
+  error.where = base_name(path) + ", " + error.where;
+  return error;
+}
 
 Result<record::Report> verify_record(const std::string& path, record::VerifyOptions options) {
   Progress progress("checked", path);

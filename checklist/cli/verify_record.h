@@ -3,10 +3,14 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "checklist/record/verify.h"
 
 namespace walkdown::cli {
+
+// The keys that a reader trusts, from a file. Errors name the file and the row.
+[[nodiscard]] Result<std::vector<record::VerifyKey>> known_keys(const std::string& path);
 
 // `options.visitor` is set here. Errors as record::verify_file.
 [[nodiscard]] Result<record::Report> verify_record(const std::string& path,

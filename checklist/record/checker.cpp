@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "checklist/record/stamp_remark.h"
+#include "checklist/record/timestamp.h"
 
 namespace walkdown::record {
 
@@ -43,6 +44,9 @@ bool Checker::line(std::string_view line, const Result<LineView>& parsed) {
   if (!count(line)) return false;
   if (parsed) return checkpoint(std::get<CheckpointLine>(*parsed).note);
   unsealed_end_ = line.find('\0') != std::string_view::npos;
+  if (lines_ == 1 && line.starts_with(R"({"extract":)")) {
+    return fail(1, "this is an extract of a record, and no whole record");
+  }
   return fail(lines_, parsed.error().what);
 }
 
@@ -122,11 +126,15 @@ bool Checker::seal(const Checkpoint& checkpoint, Tree grown) {
   }
   stations_ = rules_.stations();
   const Times& times = rules_.times();
-  heads_.push({checkpoint.origin, checkpoint.size, checkpoint.root, times.at_ms(), times.up_ms()});
+  const Head head{checkpoint.origin, checkpoint.size, checkpoint.root, times.at_ms(),
+                  times.up_ms()};
+  heads_.push(head);
   report_.sealed = {
       checkpoint.origin, stations_, std::move(grown), times, rules_.closed(), bytes_, lines_};
   report_.entries = checkpoint.size;
   report_.mark = mark(checkpoint.root);
+  const std::string& expected = options_.expected_mark;
+  if (!expected.empty() && same_mark(expected, report_.mark)) marked_ = head;
   report_.closed = rules_.closed();
   commit_.clear();
   if (options_.progress) options_.progress(bytes_);
@@ -166,9 +174,14 @@ void Checker::check_last_signature() {
 
 void Checker::check_mark() {
   if (report_.first_bad || options_.expected_mark.empty()) return;
-  if (same_mark(options_.expected_mark, report_.mark)) return;
-  fail(lines_, "the record's mark is " + report_.mark + ", and not the " + options_.expected_mark +
-                   " that was written down");
+  if (!marked_) {
+    fail(lines_, "the record's mark is " + report_.mark + ", and at no moment was it the " +
+                     options_.expected_mark + " that was written down");
+  } else if (marked_->size < report_.entries) {
+    report_.remarks.push_back("the mark that was written down is that of the first " +
+                              std::to_string(marked_->size) + " entries, as they stood at " +
+                              stamp_time(marked_->at_ms) + "; it shows nothing of what came after");
+  }
 }
 
 void Checker::name_unknown_keys() {
@@ -182,9 +195,12 @@ void Checker::name_unknown_keys() {
     const bool named = std::find(unknown.begin(), unknown.end(), name) != unknown.end();
     if (!known && !named) unknown.push_back(name);
   }
+  if (report_.entries == 0) return;  // there is nothing that a remark could be about
   if (options_.known.empty()) {
     report_.remarks.emplace_back(
-        "no known keys were given: the record holds in itself, and its names are taken on trust");
+        report_.first_bad ? "no known keys were given: its names are taken on trust"
+                          : "no known keys were given: the record holds in itself, and its names "
+                            "are taken on trust");
   }
   if (!report_.closed) report_.remarks.emplace_back("the record was not closed");
 }

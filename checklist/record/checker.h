@@ -62,6 +62,9 @@ class Checker {
   std::vector<VerifyKey> stations_;  // also before the first checkpoint
   std::optional<Note> unchecked_;    // hash_only: the last checkpoint
   std::uint64_t unchecked_line_ = 0;
+  // The state whose mark was written down: of the whole, or, on a permit that was signed before the
+  // show, of an earlier moment.
+  std::optional<Head> marked_;
   std::uint64_t lines_ = 0;
   std::uint64_t bytes_ = 0;
   bool unsealed_end_ = false;

@@ -15,7 +15,9 @@ namespace {
 
 Error failed(const std::string& path, int number) {
   return {Code::io, "the record cannot be read: " + std::generic_category().message(number), path,
-          number == ENOENT ? "check the name" : ""};
+          number == ENOENT   ? "check the name"
+          : number == EISDIR ? "it is a folder, name a file in it"
+                             : ""};
 }
 
 }  // namespace

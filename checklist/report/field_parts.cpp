@@ -102,7 +102,8 @@ void fault_readings(Page& page, const Fault& fault) {
               page.model.outcome_at_release ? "when released" : "at the end"},
              rows);
   if (fault.pins.size() > fault.readings.size()) {
-    page.add("<p>and {} more pins.</p>\n", fault.pins.size() - fault.readings.size());
+    const std::size_t more = fault.pins.size() - fault.readings.size();
+    page.add("<p>and {} more {}.</p>\n", more, more == 1 ? "pin" : "pins");
   }
 }
 

@@ -100,22 +100,24 @@ void facts(Page& page) {
   const Model& model = page.model;
   const Times& times = page.times;
   const auto* plan = model.prepared.show.find(show::Role::plan);
-  page.out += "<dl>\n";
-  page.add("<dt>Show</dt><dd>plan {}, checklist &ldquo;{}&rdquo;</dd>\n",
-           esc(plan == nullptr ? "(none)" : plan->name), esc(model.prepared.checklist.name));
-  page.add("<dt>Place</dt><dd>{}</dd>\n", esc(place(model)));
-  page.add("<dt>Day</dt><dd>{}, {} to {}, times in {}</dd>\n", times.date(model.opened_at_ms),
-           times.full(model.opened_at_ms), times.full(model.last_at_ms), times.zone());
-  page.add("<dt>Show time</dt><dd>{}</dd>\n",
-           model.show_at_ms ? times.full(*model.show_at_ms) : "was not set");
-  page.add("<dt>Lead shooter</dt><dd>{}</dd>\n",
-           esc(names_of(model, model.prepared.checklist.lead)));
-  page.add(
-      "<dt>Field</dt><dd>{} pins, {} cues, {} modules, {} positions; {} readings were taken</dd>\n",
-      model.pins, model.cues, model.modules, model.positions.size(), model.readings);
-  page.add("<dt>Record</dt><dd><code>{}</code>, {} entries, origin <code>{}</code></dd>\n",
-           esc(model.file), model.check.entries, esc(model.origin));
-  page.out += "</dl>\n";
+  std::vector<std::pair<const char*, std::string>> rows = {
+      {"Show", fmt::format("plan {}, checklist &ldquo;{}&rdquo;",
+                           esc(plan == nullptr ? "(none)" : plan->name),
+                           esc(model.prepared.checklist.name))},
+      {"Place", esc(place(model))},
+      {"Day",
+       fmt::format("{}, {} to {}, times in {}", times.date(model.opened_at_ms),
+                   times.full(model.opened_at_ms), times.full(model.last_at_ms), times.zone())},
+      {"Show time", model.show_at_ms ? times.full(*model.show_at_ms) : "was not set"},
+      {"Lead shooter", esc(names_of(model, model.prepared.checklist.lead))},
+      {"Field",
+       fmt::format("{} pins, {} cues, {} modules, {} positions; {} readings were taken", model.pins,
+                   model.cues, model.modules, model.positions.size(), model.readings)},
+      {"Record", fmt::format("<code>{}</code>, {} entries, origin <code>{}</code>", esc(model.file),
+                             model.check.entries, esc(model.origin))}};
+  page.out += "<table class=\"facts\">\n";
+  for (const auto& [name, said] : rows) page.add("<tr><td>{}</td><td>{}</td></tr>\n", name, said);
+  page.out += "</table>\n";
 }
 
 }  // namespace
@@ -124,9 +126,9 @@ void first_page(Page& page) {
   const Model& model = page.model;
   page.out += "<header class=\"head\"><div><h1>Report of the day</h1>\n";
   page.add(
-      "<p>{}</p><div class=\"mark\">{}</div><p>The mark: the same as on the paper that was kept, "
-      "or "
-      "it is another record.</p></div>\n",
+      "<p>{}</p><div class=\"mark\">{}</div><p>The mark of the whole record, to be compared with "
+      "the one on paper. One that was written down earlier in the day is that of an earlier "
+      "moment: the last section tells how it is checked.</p></div>\n",
       esc(model.file), esc(model.check.mark));
   page.add("<div class=\"qr\">{}the mark</div></header>\n", qr_svg(model.check.mark));
   says(page);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 // Weather, zone, custody and headcount.
+#include <map>
+
 #include "checklist/report/page.h"
+#include "checklist/zone/clearance.h"
 
 namespace walkdown::report {
 namespace {
@@ -25,16 +28,34 @@ void wind_limits(Page& page) {
   }
 }
 
+std::string calibre(std::int64_t um) { return fmt::format("{:g}", static_cast<double>(um) / 1000); }
+
+// The largest that the plan puts at the position, which the distance is asked for.
+std::string planned_at(const std::map<std::string, zone::Charge>& charges,
+                       const std::string& position) {
+  const auto found = charges.find(position);
+  if (found == charges.end() || !found->second.calibre_mm) return "none";
+  return fmt::format("{:g}", *found->second.calibre_mm);
+}
+
 void zone_rows(Page& page, const zone::Zone& zone) {
+  const auto charges = zone::charges(page.model.prepared.planned.plan);
   std::vector<std::vector<std::string>> rows;
   for (const zone::Clearance& each : zone.clearances) {
     const auto margin = each.margin_mm();
-    rows.push_back(
-        {esc(each.position), esc(each.target), std::string(zone::word(each.role)),
-         metres(each.distance_mm), each.least_mm ? metres(*each.least_mm) : "not in the table",
-         margin ? metres(*margin) : "", each.holds() ? "kept" : "<b>&#10007; not kept</b>"});
+    rows.push_back({esc(each.position), esc(each.target), std::string(zone::word(each.role)),
+                    planned_at(charges, each.position), metres(each.distance_mm),
+                    each.least_mm ? metres(*each.least_mm) : "not in the table",
+                    margin ? metres(*margin) : "",
+                    each.largest_um ? calibre(*each.largest_um) : "none",
+                    each.holds() ? "kept" : "<b>&#10007; not kept</b>"});
   }
-  page.table({"position", "to", "what", "distance, m", "at least, m", "margin, m", ""}, rows);
+  page.table({"position", "to", "what", "calibre, mm", "distance, m", "at least, m", "margin, m",
+              "room for, mm", ""},
+             rows);
+  page.text(
+      "Calibre: the largest that the plan puts there. Room for: the largest that the table allows "
+      "at this distance.");
 }
 
 }  // namespace

@@ -53,7 +53,8 @@ void Page::section(std::string_view title) {
 
 void Page::table(const std::vector<std::string>& head,
                  const std::vector<std::vector<std::string>>& rows, std::string_view css) {
-  add("<table class=\"{}\"><thead><tr>", css);
+  // The width is said here too, for readers of HTML that take it from no style sheet.
+  add("<table class=\"{}\" width=\"100%\"><thead><tr>", css);
   for (const std::string& cell : head) add("<th>{}</th>", cell);
   out += "</tr></thead><tbody>\n";
   for (const auto& row : rows) {
@@ -110,6 +111,18 @@ std::string pin_list(const std::vector<plan::PinId>& pins, std::size_t most) {
     i = end;
   }
   return out;
+}
+
+std::string shell_word(const std::string& name) {
+  const auto plain = [](char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '.' ||
+           c == '_' || c == '-';
+  };
+  if (!name.starts_with('-') && std::all_of(name.begin(), name.end(), plain)) return name;
+  // A name that begins as an option does is one no more with the folder before it.
+  std::string word = name.starts_with('-') ? "'./" : "'";
+  for (const char c : name) word += c == '\'' ? std::string("'\\''") : std::string(1, c);
+  return word + '\'';
 }
 
 std::string metres_per_s(std::int64_t mm_per_s) {

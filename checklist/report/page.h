@@ -67,6 +67,8 @@ class Page {
 [[nodiscard]] std::string signed_by(const day::ItemState& item);
 // "M07/R1/P01 to P16, M07/R2/P01": at most `most` runs.
 [[nodiscard]] std::string pin_list(const std::vector<plan::PinId>& pins, std::size_t most);
+// A file's name as it has to be typed behind a command: in quotes where it has a space or the like.
+[[nodiscard]] std::string shell_word(const std::string& name);
 [[nodiscard]] std::string metres_per_s(std::int64_t mm_per_s);
 
 // The parts of the page, in order.

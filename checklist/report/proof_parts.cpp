@@ -66,17 +66,19 @@ void stamp_steps(Page& page) {
   page.add(R"(<h3>The time-stamp, with openssl</h3><ol>
 <li>Ask the authority itself for its certificate (a PEM file, here <code>AUTHORITY.pem</code>): one that comes with this
 record proves nothing.</li>
-<li><code>tests/independent/openssl_stamp.sh {0} AUTHORITY.pem</code> takes the request, the answer and the stamped head out
-of entry {1} and has <code>openssl ts -verify</code> check them. By hand: those are <code>request</code>,
-<code>response</code> (both base64) and <code>note</code> of the entry's body, written to <code>head.tsq</code>,
-<code>head.tsr</code> and <code>head.note</code>; then
-<code>openssl ts -verify -data head.note -in head.tsr -CAfile AUTHORITY.pem</code> must say OK, and
-<code>openssl ts -reply -in head.tsr -text</code> shows the time.</li>
-<li>Or <code>walkdown verify {0} --authorities AUTHORITY.pem</code>: it says whose each time-stamp is, and that the stamped
-head is one of this record.</li>
+<li>In the folder of walkdown's source, with both files put into it:<br>
+<code>sh tests/independent/openssl_stamp.sh {0} AUTHORITY.pem</code><br>
+It takes the request, the answer and the stamped head out of entry {1}, has <code>openssl ts -verify</code> check them,
+and must say OK of both. By hand: those are <code>request</code>, <code>response</code> (both base64) and
+<code>note</code> of the entry's body, written to <code>head.tsq</code>, <code>head.tsr</code> and <code>head.note</code>;
+then this must say OK, and the second shows the time:<br>
+<code>openssl ts -verify -data head.note -in head.tsr -CAfile AUTHORITY.pem</code><br>
+<code>openssl ts -reply -in head.tsr -text</code></li>
+<li>Or, with walkdown, which says whose each time-stamp is, and that the stamped head is one of this record:<br>
+<code>walkdown verify {0} --authorities AUTHORITY.pem</code></li>
 </ol>
 )",
-           esc(page.model.file), stamps.front().n);
+           esc(shell_word(page.model.file)), stamps.front().n);
 }
 
 }  // namespace
@@ -100,28 +102,42 @@ void signatures_part(Page& page) {
 
 void verify_part(Page& page) {
   const Model& model = page.model;
+  const std::string file = esc(shell_word(model.file));
   page.section("How to check this record");
   page.add(R"(<h3>With walkdown</h3><ol>
-<li>Run <code>walkdown verify {0}</code>. It must say that the record holds, with {1} entries and the mark {2}.</li>
-<li>Compare the mark with the one on the paper that was kept before the show, or let the program do it:
-<code>walkdown verify {0} --mark "&lt;mark from the paper&gt;"</code>. A mark noted earlier in the day is that of an
-earlier state; the paper must say at which entry it was taken. Only this step finds a day that was written anew,
-or an end that was cut and closed again.</li>
-<li>Ask the people for their public keys, one a line in a file, and add <code>--keys FILE</code>: names are as good as
-that list.</li>
-<li>Where two files claim to be this record: <code>walkdown verify A --against B</code> shows where they part.</li>
+<li>Run<br><code>walkdown verify {0}</code><br>
+It must say that the record holds, with {1} entries and the mark {2}.</li>
+<li>Compare the mark with the one on the paper that was kept, or let the program do it:<br>
+<code>walkdown verify {0} --mark "MARK"</code><br>
+A mark that was written down before the record was closed, as on a permit before the show, is that of an earlier moment:
+the program says of which one, and such a mark shows nothing of what came after it. Only this step finds a day that was
+written anew; an end that was cut and closed again, only the mark of the whole record.</li>
+<li>Ask the people for their public keys, one a line in a file, and run<br>
+<code>walkdown verify {0} --keys FILE</code><br>
+Names are as good as that list.</li>
+<li>Where two files claim to be this record, this shows where they part:<br>
+<code>walkdown verify A --against B</code></li>
 </ol>)",
-           esc(model.file), model.check.entries, esc(model.check.mark));
-  page.out += R"(<h3>Without walkdown</h3><ol>
+           file, model.check.entries, esc(model.check.mark));
+  page.add(R"(<h3>Without walkdown</h3>
+<p>In the folder of walkdown's source, with <code>{0}</code> put into it; needed are <code>python3</code> with its package
+<code>cryptography</code>, and <code>openssl</code>.</p><ol>
 <li>The record is a text file; its form is written down in <code>checklist/record/FORMAT.md</code> of the source, and
 is enough to write a checker of one's own.</li>
-<li>One such checker is <code>tests/independent/verify_record.py</code>, in another language, sharing no line with the
-program: <code>python3 verify_record.py RECORD --mark "..."</code>.</li>
-<li>Any one signature can be checked with the stock <code>openssl</code> command;
-<code>tests/independent/openssl_check.sh</code> shows how.</li>
-<li>The first 16 hexadecimal digits of the last root are the mark: compare with the paper.</li>
+<li>One such checker, in another language, sharing no line with the program:<br>
+<code>python3 tests/independent/verify_record.py {0}</code><br>
+It must print that <code>"holds"</code> is <code>true</code>, and the same entries and mark as above. It takes
+<code>--mark</code> and <code>--keys</code> too.</li>
+<li>The stock <code>openssl</code> command checks any one signature; here the last checkpoint's and the last
+sign-off's:<br>
+<code>sh tests/independent/openssl_check.sh {0}</code><br>
+It must print <code>Signature Verified Successfully</code> for each.</li>
+<li>The mark by hand: it is the beginning of the root in the last line of the file.<br>
+<code>tail -n 1 {0} | grep -oE '[A-Za-z0-9+/]{{43}}=' | head -n 1 | base64 -d | od -An -tx1 -N8</code><br>
+It must print the 16 digits of the mark.</li>
 </ol>
-)";
+)",
+           file);
   stamp_steps(page);
   page.out += R"(<h3>What the signatures prove, and what they do not</h3><ul>
 <li>The station's signatures prove that these entries, in this order, were written by whoever holds the station's

@@ -125,12 +125,12 @@ std::string site_plan(const Page& page) {
   }
   return fmt::format(
       "<svg class=\"chart\" viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"The site, north "
-      "up\"><rect x=\".5\" y=\".5\" width=\"99.85%\" height=\"99.8%\" fill=\"#fff\" "
+      "up\"><rect x=\".5\" y=\".5\" width=\"{}\" height=\"{}\" fill=\"#fff\" "
       "stroke=\"#999\"/>{}{}{}{}</svg>\n"
       "<p>Dots: positions, each with the largest distance that the table asks of it (dotted "
       "circle). Hatched: audience. Crossed: structures. Dashed: the ground to be kept clear. "
       "Triangle, or outline: control.</p>\n",
-      kWidth, kHeight, kPatterns, shapes, positions, scale_bar(map));
+      kWidth, kHeight, kWidth - 1, kHeight - 1, kPatterns, shapes, positions, scale_bar(map));
 }
 
 }  // namespace walkdown::report

@@ -15,6 +15,7 @@
 #include "checklist/record/note.h"
 #include "tests/check/forge.h"
 #include "tests/check/whole_day.h"
+#include "tests/record/sample.h"
 #include "tests/record/scratch.h"
 
 namespace walkdown::check {
@@ -243,6 +244,43 @@ TEST_P(Alterations, AreFound) {
   const record::Report with_mark = check(forged, honest.mark);
   EXPECT_FALSE(with_mark.holds);
   EXPECT_TRUE(with_mark.first_bad.has_value());
+}
+
+// The bytes of the day to the first checkpoint behind entry n: all that there was then.
+std::string day_until(std::uint64_t n) {
+  std::string bytes;
+  bool behind = false;
+  for (const std::string& line : record::test::lines_of(the_day())) {
+    bytes += line + '\n';
+    behind = behind || line.starts_with("{\"n\":" + std::to_string(n) + ',');
+    if (behind && line.starts_with("{\"checkpoint\"")) break;
+  }
+  return bytes;
+}
+
+// The mark on the permit is of the moment when it was signed, before the show: it finds a day that
+// was written anew up to there, and says that it shows nothing of what came after.
+TEST(Insurer, TheMarkOnThePermitIsOfTheDayUpToThere) {
+  const auto released = [](const Forge& f) { return f.last("second"); };
+  const std::string permit = check(day_until(released(Forge(the_day())))).mark;
+  ASSERT_NE(permit, check(the_day()).mark);
+  const auto with_permit = [&](const std::function<void(Forge&)>& make) {
+    Forge forge(the_day());
+    make(forge);
+    return check(forge.sealed(), permit);
+  };
+  const record::Report honest = with_permit([](Forge&) {});
+  EXPECT_TRUE(honest.holds) << honest.why;
+  EXPECT_THAT(honest.remarks, testing::Contains(testing::HasSubstr("nothing of what came after")));
+  const record::Report before = with_permit([&](Forge& f) {
+    drop(f, released(f));
+    drop(f, f.first("timestamp"));
+  });
+  EXPECT_FALSE(before.holds);
+  EXPECT_THAT(before.why, testing::HasSubstr("at no moment"));
+  const record::Report after = with_permit(
+      [](Forge& f) { f.entries[f.last("note")].body["text"] = "the show did not begin"; });
+  EXPECT_TRUE(after.holds) << "only the mark of the whole day finds this";
 }
 
 // A waiver that nobody shall see any more: it cannot be taken out, weakened, or given to another.

@@ -205,6 +205,39 @@ TEST_F(DayProgram, NoRecordIsNoDay) {
               HasSubstr("there is no such record"));
 }
 
+// What a reader of a record may hand over in its place, each told in one sentence.
+TEST_F(DayProgram, WhatIsNoRecordIsSaidToBeNone) {
+  EXPECT_THAT(run({"verify", folder / "."}).err, HasSubstr("it is a folder, name a file in it"));
+  const std::string part = folder / "part.extract";
+  ASSERT_EQ(run({"extract", record, "--where", "kind=enrol", "-o", part}).status, 0);
+  for (const std::vector<std::string>& words :
+       {std::vector<std::string>{"report", part, "-o", folder / "r.html"},
+        {"export", part, "--readings", folder / "r.csv"},
+        {"extract", part, "--where", "kind=enrol", "-o", folder / "again"},
+        {"day", "status", "--record", part}}) {
+    const auto said = run(words);
+    EXPECT_EQ(said.status, 2) << words.front();
+    EXPECT_THAT(said.err, HasSubstr("this is an extract of a record")) << words.front();
+  }
+  EXPECT_THAT(run({"verify", record, "--keys", folder.put("k.txt", "Jon Weir\n")}).err,
+              HasSubstr("k.txt, row 1"));
+  EXPECT_THAT(run({"report", record, "-o", folder / "none/r.html"}).err,
+              Not(HasSubstr("r.html.part")));
+}
+
+// The mark for the permit is shown while the day goes on, and is found again when it has.
+TEST_F(DayProgram, TheMarkOfAMomentIsShownAndFoundAgain) {
+  const std::string status = run({"day", "status", "--record", record}).out;
+  const auto at = status.find("for the permit: ");
+  ASSERT_NE(at, std::string::npos) << status;
+  const std::string mark = status.substr(at + 16, 19);
+  ASSERT_EQ(day({"note", "the gates are open"}).status, 0);
+  const auto later = run({"verify", record, "--mark", mark});
+  EXPECT_EQ(later.status, 0) << later.out;
+  EXPECT_THAT(later.out, HasSubstr("it shows nothing of what came after"));
+  EXPECT_EQ(run({"verify", record, "--mark", "0000 0000 0000 0000"}).status, 1);
+}
+
 TEST(ShowProgram, PackCheckUnpack) {
   const Folder folder;
   const std::string plan = folder.put("plan.csv", kPlan);
@@ -219,6 +252,8 @@ TEST(ShowProgram, PackCheckUnpack) {
   EXPECT_EQ(whole_file(folder / "out/plan.csv"), kPlan);
   EXPECT_EQ(run_walkdown({"show", "unpack", packed, "-o", folder / "out"}).status, 2)
       << "nothing is written over";
+  EXPECT_THAT(run_walkdown({"show", "check", "--plan", plan, "--checklist", "evening"}).err,
+              HasSubstr("or one of these: evening-show, club-show"));
   const auto bad = run_walkdown(
       {"show", "check", "--plan", plan, "--checklist", folder.put("bad.toml", "name = 1\n")});
   EXPECT_EQ(bad.status, 2);

@@ -5,7 +5,8 @@
     print_check.py REPORT.html FOLDER
 
 Every word of the page is in the print, none lies in the margins or is cut by the sheet's edge, and
-no row of a table goes from one sheet to the next. Exit status 77 where no browser is there.
+no row of a table goes from one sheet to the next; where `zbarimg` is there, it reads the mark from
+the code on the first sheet. Exit status 77 where no browser is there.
 """
 import collections
 import html.parser
@@ -90,6 +91,19 @@ def check_rows(pages, rows, sheet):
         assert any(not need - counts[i] for i in on), (sheet, row, on)
 
 
+def check_code(page, folder, sheet):
+    """In shades of grey, at a resolution that any camera has."""
+    if shutil.which("zbarimg") is None or shutil.which("pdftoppm") is None:
+        return "no code read: no zbarimg here"
+    picture = folder / f"{sheet}-first"
+    subprocess.run(["pdftoppm", "-r", "100", "-f", "1", "-l", "1", "-gray", "-png", "-singlefile",
+                    folder / f"{sheet}.pdf", picture], check=True, capture_output=True)
+    read = subprocess.run(["zbarimg", "-q", "--raw", f"{picture}.png"], check=False, capture_output=True)
+    mark = re.search(r'<div class="mark">([0-9a-f ]+)</div>', page)[1]
+    assert read.stdout.decode().strip() == mark, (sheet, read.stdout, mark)
+    return "the code reads as the mark"
+
+
 def main():
     browser = next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))), None)
     if browser is None or shutil.which("pdftotext") is None:
@@ -106,7 +120,8 @@ def main():
         lost = letters(seen.words) - letters(word for each in pages for word, *_ in each)
         assert not lost, (sheet, lost)
         check_rows(pages, seen.rows, sheet)
-        print(f"{sheet}: {len(pages)} sheets, {len(seen.words)} words, none lost or cut")
+        print(f"{sheet}: {len(pages)} sheets, {len(seen.words)} words, none lost or cut; "
+              + check_code(page, folder, sheet))
 
 
 if __name__ == "__main__":

@@ -12,6 +12,7 @@ namespace {
 
 using testing::Contains;
 using testing::HasSubstr;
+using testing::Not;
 using testing::SizeIs;
 
 const std::string& sample() {
@@ -96,6 +97,37 @@ TEST(VerifyTest, MarkIsReadAsPeopleWriteIt) {
   EXPECT_TRUE(verify_bytes(sample(), options).holds);
   options.expected_mark = "0000 0000 0000 0000";
   EXPECT_THAT(verify_bytes(sample(), options).why, HasSubstr("that was written down"));
+}
+
+// A permit is signed before the show, and the record goes on: its mark is that of an earlier state,
+// and shows nothing of what came after.
+TEST(VerifyTest, AMarkOfAnEarlierMomentIsFoundAndSaidToBeOne) {
+  const auto commits = test::commits_of(sample());
+  ASSERT_GT(commits.size(), 2U);
+  const auto before = std::vector(commits.begin(), commits.end() - 2);
+  const Report then = verify_bytes(test::resealed(before, "origin/1", test::station()));
+  ASSERT_TRUE(then.holds) << then.why;
+  VerifyOptions options;
+  options.expected_mark = then.mark;
+  for (const bool hash_only : {false, true}) {
+    options.hash_only = hash_only;
+    const Report now = verify_bytes(sample(), options);
+    EXPECT_TRUE(now.holds) << now.why;
+    EXPECT_NE(now.mark, then.mark);
+    EXPECT_THAT(now.remarks,
+                Contains(HasSubstr("first " + std::to_string(then.entries) + " entries, as they")));
+  }
+  // Of the whole record it says nothing more than that it is the mark.
+  options.expected_mark = verify_bytes(sample(), options).mark;
+  EXPECT_THAT(verify_bytes(sample(), options).remarks, Not(Contains(HasSubstr("written down"))));
+}
+
+TEST(VerifyTest, ARecordThatDoesNotHoldIsNotSaidToHoldInItself) {
+  const Report cut = verify_bytes(sample().substr(0, sample().size() - 5));
+  EXPECT_THAT(cut.remarks, Contains(HasSubstr("taken on trust")));
+  EXPECT_THAT(cut.remarks, Not(Contains(HasSubstr("holds in itself"))));
+  EXPECT_TRUE(verify_bytes("cue,position\n").remarks.empty());
+  EXPECT_THAT(verify_bytes("{\"extract\":1}\n").why, HasSubstr("an extract"));
 }
 
 TEST(VerifyTest, KeysThatAreNotKnownAreNamed) {

@@ -175,6 +175,8 @@ TEST(Numbers, OfPlanFaultsAndDistancesAreThoseOfTheirParts) {
         fmt::format("{:.1f}", std::floor(static_cast<double>(*clearance.least_mm) / 100) / 10));
     found.add(
         fmt::format("{:.1f}", std::floor(static_cast<double>(*clearance.margin_mm()) / 100) / 10));
+    if (!clearance.largest_um) continue;
+    found.add(fmt::format("{:g}", static_cast<double>(*clearance.largest_um) / 1000));
   }
   for (const std::string& each :
        numbers(model->prepared.zone->rules + model->prepared.zone->source +
@@ -247,6 +249,7 @@ TEST(Numbers, OfPlanTesterAndStepsAreWorkedOutAgain) {
   Found steps(check::test::the_day());
   for (const std::string& each : numbers(model->check.mark + " 16")) steps.add(each);  // of digits
   steps.add("64");  // the base of an encoding that a step undoes, by its name
+  steps.add("43");  // 32 bytes in it, without the sign at the end
   EXPECT_FALSE(parts["How to check this record"].empty());
   EXPECT_THAT(not_found(parts["How to check this record"], steps), testing::IsEmpty())
       << parts["How to check this record"];
