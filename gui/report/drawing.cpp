@@ -5,11 +5,13 @@
 #include <QSvgRenderer>
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace walkdown::gui {
 namespace {
 
 constexpr int kStep_px = 5 * kSharp;
+constexpr double kCode_px = 121;  // of a QR code, 32 mm as in the page
 
 // The page itself is black, grey and white: red, green and blue of one pixel differ only where a
 // pattern is, and by how much it covers that pixel.
@@ -54,13 +56,18 @@ void hatch(QImage& image) {
 
 }  // namespace
 
+bool is_code(const QByteArray& svg) { return !svg.contains("class=\"chart\""); }
+
 QImage drawing(QByteArray svg, int width_px) {
   if (!svg.contains("xmlns=")) svg.replace("<svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"");
   for (const Pattern& pattern : kPatterns) svg.replace(pattern.name, pattern.colour);
   QSvgRenderer renderer(svg);
   if (!renderer.isValid()) return {};
   const QSizeF natural = renderer.defaultSize();
-  const double times = std::min(1.0, width_px / std::max(1.0, natural.width()));
+  const double width = std::max(1.0, natural.width());
+  // A code has one unit a module: as small as that, nothing reads it.
+  const double times =
+      is_code(svg) ? std::max(1.0, std::floor(kCode_px / width)) : std::min(1.0, width_px / width);
   QImage image((natural * times * kSharp).toSize(), QImage::Format_RGB32);
   if (image.isNull()) return {};
   image.fill(Qt::white);

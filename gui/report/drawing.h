@@ -10,7 +10,11 @@ namespace walkdown::gui {
 
 inline constexpr int kSharp = 3;  // pixels of a drawing for one of the page
 
-// At most `width_px` wide on the page; null where the text is no SVG.
+// Of a QR code; the others are charts, and name their class.
+[[nodiscard]] bool is_code(const QByteArray& svg);
+
+// A code is as large as the page has it; all else at most `width_px` wide on the
+// page; null where the text is no SVG.
 [[nodiscard]] QImage drawing(QByteArray svg, int width_px);
 
 }  // namespace walkdown::gui

@@ -18,15 +18,16 @@ namespace {
 
 constexpr int kDpi = 96;
 
-// White becomes the ground, black the text.
-void recolour(QImage& image, const Palette& palette) {
+// White becomes the ground, black the text; of a code the other way round, because readers do not
+// take light modules on a dark ground for granted.
+void recolour(QImage& image, const Palette& palette, bool code) {
   const QColor ground = palette[Tone::ground];
   const QColor text = palette[Tone::text];
   const auto mix = [](int from, int to, int share) { return from + (to - from) * share / 255; };
   for (int y = 0; y < image.height(); ++y) {
     auto* line = reinterpret_cast<QRgb*>(image.scanLine(y));
     for (int x = 0; x < image.width(); ++x) {
-      const int dark = 255 - qGray(line[x]);
+      const int dark = code ? qGray(line[x]) : 255 - qGray(line[x]);
       line[x] = qRgb(mix(ground.red(), text.red(), dark), mix(ground.green(), text.green(), dark),
                      mix(ground.blue(), text.blue(), dark));
     }
@@ -45,9 +46,10 @@ QString with_images(const QString& html, QTextDocument& document, int width_px,
     const auto match = it.next();
     out += html.mid(at, match.capturedStart() - at);
     at = match.capturedEnd();
-    QImage image = drawing(match.captured().toUtf8(), width_px);
+    const QByteArray svg = match.captured().toUtf8();
+    QImage image = drawing(svg, width_px);
     if (image.isNull()) continue;
-    if (light.light != Light::day) recolour(image, light);
+    if (light.light != Light::day) recolour(image, light, is_code(svg));
     const QString name = QStringLiteral("drawing:%1").arg(++count);
     document.addResource(QTextDocument::ImageResource, QUrl(name), image);
     out += QStringLiteral("<img src='%1' width='%2' height='%3'>")

@@ -6,6 +6,7 @@
 #include <QFile>
 #include <QProcess>
 
+#include "gui/report/drawing.h"
 #include "tests/gui/demo_window.h"
 
 namespace walkdown::gui {
@@ -41,6 +42,17 @@ TEST_F(DemoWindow, ThereIsNoPdfWithoutAFontAndOneWithAFont) {
   const Ended with = report(session().path(), pdf, {});
   EXPECT_EQ(with.status, 0) << with.said;
   EXPECT_TRUE(QFile::exists(pdf));
+}
+
+// One unit a module: as large as the unit it was a speck of 8 mm.
+TEST(Drawing, ACodeIsLargeEnoughToBeRead) {
+  const QByteArray code =
+      "<svg viewBox=\"0 0 29 29\"><rect width=\"29\" height=\"29\" fill=\"#fff\"/></svg>";
+  const QImage image = drawing(code, 640);
+  EXPECT_GE(image.width() / kSharp, 100);
+  EXPECT_EQ(image.width() % 29, 0) << "modules of unequal width";
+  const QImage chart = drawing("<svg class=\"chart\" viewBox=\"0 0 720 190\"></svg>", 640);
+  EXPECT_EQ(chart.width(), 640 * kSharp);
 }
 
 }  // namespace
