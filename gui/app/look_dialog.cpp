@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/app/look_dialog.h"
 
+#include <QButtonGroup>
 #include <QRadioButton>
 #include <QSlider>
 #include <QVBoxLayout>
@@ -28,11 +29,16 @@ LookDialog::LookDialog(const Look& look, QWidget* parent) : Dialog(26, parent), 
     layout->addWidget(choice);
   }
   layout->addWidget(label(tr("Size of text"), 1.2, true));
+  auto* sizes = new QButtonGroup(this);
   for (const int pct : {100, 125, 150, 175, 200}) {
-    layout->addWidget(button(tr("%1 %").arg(pct), [this, pct] {
+    auto* choice = button(tr("%1 %").arg(pct), [this, pct] {
       look_.text_pct = pct;
       Q_EMIT changed(look_);
-    }));
+    });
+    choice->setCheckable(true);
+    choice->setChecked(look_.text_pct == pct);
+    sizes->addButton(choice);
+    layout->addWidget(choice);
   }
   foot()->addWidget(button(tr("Close"), [this] { accept(); }));
 }

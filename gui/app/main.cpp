@@ -5,6 +5,7 @@
 #include <CLI/CLI.hpp>
 #include <QApplication>
 #include <QLocale>
+#include <QScreen>
 #include <QThreadPool>
 #include <clocale>
 #include <cstdio>
@@ -44,7 +45,13 @@ int run(const Arguments& arguments) {
   } else if (!arguments.record.empty()) {
     window.open_later(arguments.record, std::nullopt);
   }
-  window.show();
+  // On a small screen it takes all of it: beyond the edge would be what stands at the bottom.
+  const QSize room = window.screen()->availableSize();
+  if (window.width() < room.width() && window.height() < room.height()) {
+    window.show();
+  } else {
+    window.showMaximized();
+  }
   const int status = QApplication::exec();
   QThreadPool::globalInstance()->waitForDone();  // what is being opened looks at the clock
   return status;
@@ -74,6 +81,10 @@ int main(int argc, char** argv) {
   gui::Translator translator;
   if (gui::load_language(translator, QLocale().uiLanguages(), QStringLiteral(":/i18n"))) {
     QApplication::installTranslator(&translator);
+  }
+  QTranslator of_qt;
+  if (gui::load_language_of_qt(of_qt, translator.language())) {
+    QApplication::installTranslator(&of_qt);
   }
   // QApplication takes the person's locale for everything; numbers in files stay as in C.
   std::setlocale(LC_NUMERIC, "C");

@@ -79,7 +79,7 @@ void Window::open(std::unique_ptr<Session> session, Demo* demo) {
   layout_->addWidget(body_, 1);
   add_navigation();
   connect(session_.get(), &Session::seen, this, [this](const Seen& seen) {
-    strip_->see(*seen);
+    strip_->see(*seen, session_->checklist());
     standing_->see(*seen, session_->checklist());
   });
   connect(session_.get(), &Session::said, this, &Window::say);

@@ -65,7 +65,7 @@ QStringList against_words(const day::State& state, const day::Checklist& list) {
 
 QString schedule_words(const std::string& say, const day::Checklist& list) {
   const auto quoted = [](const day::Item& item) {
-    return QStringLiteral("\u201c%1\u201d").arg(q(item.question));
+    return Against::tr("\u201c%1\u201d").arg(q(item.question));
   };
   const QString text = q(say);
   for (const day::Item& item : list.items) {

@@ -43,7 +43,8 @@ void ReleasePage::add_show_time() {
     ask_to_sign(
         session_,
         {tr("Set the show time"),
-         tr("The show begins at %1.").arg(show_at_->text()),
+         tr("The show begins at %1.")
+             .arg(show_at_->text() + QChar(' ') + zone_words(show_at_->dateTime().offsetFromUtc())),
          session_.checklist().lead,
          {},
          {}},

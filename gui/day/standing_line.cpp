@@ -55,6 +55,8 @@ void StandingLine::see(const Snapshot& seen, const day::Checklist& list) {
   alarm_ = said.tone == QLatin1String("bad");
   setWordWrap(alarm_);
   set_tone(this, said.tone);
+  // Not by its colour alone: nothing else of the window's lines stands on such a plate.
+  set_flag(this, "alarm", !seen.state.holds.empty() || !seen.trouble.isEmpty());
   setToolTip(said.more);
   setAccessibleDescription(said.more.isEmpty() ? whole_ : said.more);
   fit();

@@ -113,7 +113,14 @@ Strip::Strip(QWidget* parent)
   }
   fields_[day]->make_room_for(day_words_known);
   fields_[people]->make_room_for({tr("nobody")});
-  fields_[wind]->make_room_for({tr("not measured")});
+  const QString most = number_words(88.8, 1);
+  QStringList winds{tr("not measured"),
+                    QStringLiteral("! ") + tr("%1, gust %2 m/s").arg(most, most)};
+  for (const auto standing : {day::Standing::open, day::Standing::due, day::Standing::expired,
+                              day::Standing::broken, day::Standing::waived}) {
+    winds << words(standing);
+  }
+  fields_[wind]->make_room_for(winds);
   fields_[tester]->make_room_for(
       {tr("no port chosen"), tr("quiet"), tr("reading"), tr("unplugged"), tr("not open")});
   views_->hide();
@@ -124,13 +131,13 @@ Strip::Strip(QWidget* parent)
   see_link(LinkWord::none, {});
 }
 
-void Strip::see(const Snapshot& seen) {
+void Strip::see(const Snapshot& seen, const day::Checklist& list) {
   fields_[show]->say(show_words(seen));
   fields_[day]->say(day_word(seen));
   fields_[release]->say(release_words(seen));
   fields_[key]->say(key_words(seen));
   fields_[people]->say(field_words(seen));
-  fields_[wind]->say(wind_words(seen));
+  fields_[wind]->say(wind_words(seen, list));
   fields_[written]->say(written_words(seen));
 }
 

@@ -60,7 +60,7 @@ class Strip : public QFrame {
  public:
   explicit Strip(QWidget* parent = nullptr);
 
-  void see(const Snapshot& seen);
+  void see(const Snapshot& seen, const day::Checklist& list);
   void see_link(LinkWord word, const QString& say);
   void dress(const Look& look);  // after the labels were
   // The first of the strip; hidden until somebody has a use for it.

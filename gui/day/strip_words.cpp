@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <algorithm>
 
 #include "gui/look/sentences.h"
 #include "gui/look/words.h"
@@ -102,10 +103,25 @@ QString wind_text(const day::WindLog& wind) {
            number_words(static_cast<double>(wind.gust_mm_per_s) / 1000, 1));
 }
 
-Said wind_words(const Snapshot& seen) {
-  if (seen.state.winds.empty()) return {Strip::tr("not measured"), "warn", {}};
-  const auto& wind = seen.state.winds.back();
-  return {wind_text(wind), "", Strip::tr("by %1").arg(q(wind.by))};
+Said wind_words(const Snapshot& seen, const day::Checklist& list) {
+  const auto& winds = seen.state.winds;
+  if (winds.empty()) return {Strip::tr("not measured"), "warn", {}};
+  const day::WindLog& wind =
+      *std::max_element(winds.begin(), winds.end(),
+                        [](const day::WindLog& a, const day::WindLog& b) { return a.n < b.n; });
+  const QString measured = wind_text(wind);
+  const QString by = Strip::tr("by %1").arg(q(wind.by));
+  for (std::size_t i = 0; i < list.items.size() && i < seen.state.items.size(); ++i) {
+    if (list.items[i].kind != day::Kind::wind) continue;
+    const day::ItemState& item = seen.state.items[i];
+    if (item.standing == day::Standing::holds) break;
+    const QString more = words(item.standing) + QStringLiteral(": ") + translated(item.why) +
+                         QChar('\n') + measured + QStringLiteral(", ") + by;
+    // Above a limit it is the wind now, and must be seen; else it is none to go by.
+    if (item.standing != day::Standing::refused) return {words(item.standing), "warn", more};
+    return {QStringLiteral("! ") + measured, "bad", more};
+  }
+  return {measured, "", measured + QStringLiteral(", ") + by};
 }
 
 Said link_words(LinkWord word, const QString& say) {

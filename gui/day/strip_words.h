@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// What the strip says, from a snapshot alone.
+// What the strip says, from a snapshot and the checklist alone.
 #pragma once
 
 #include <QString>
@@ -20,13 +20,14 @@ struct Said {
 [[nodiscard]] Said release_words(const Snapshot& seen);
 [[nodiscard]] Said key_words(const Snapshot& seen);
 [[nodiscard]] Said field_words(const Snapshot& seen);
-[[nodiscard]] Said wind_words(const Snapshot& seen);
+// What was measured, while the checklist takes it; else what is wrong with it.
+[[nodiscard]] Said wind_words(const Snapshot& seen, const day::Checklist& list);
 [[nodiscard]] Said link_words(LinkWord word, const QString& say);
 [[nodiscard]] Said written_words(const Snapshot& seen);
 
 // "hold by Ines Holm: a dog inside the line"
 [[nodiscard]] QString hold_words(const day::HoldLog& hold);
-// "mean 3.2 gust 5.1 m/s"
+// "3.2, gust 5.1 m/s"
 [[nodiscard]] QString wind_text(const day::WindLog& wind);
 
 }  // namespace walkdown::gui

@@ -89,6 +89,9 @@ void TimelineView::paint_line(QPainter& painter, std::int64_t at_ms, const QStri
   painter.setFont(look_.font(0.9, now));
   const double room = metrics.horizontalAdvance(name);
   const double left = std::clamp(x - room / 2, 2.0, std::max(2.0, width() - room - 2.0));
+  // No line of another goes through the words.
+  painter.fillRect(QRectF(left - 2, level * step, room + 4, metrics.height()),
+                   look_.palette()[Tone::ground]);
   painter.drawText(QPointF(left, level * step + metrics.ascent()), name);
 }
 

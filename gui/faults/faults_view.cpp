@@ -89,8 +89,9 @@ void FaultsView::refill() {
   const Fault* before = chosen();
   auto faults = faults_of(session_.prepared().planned.plan, *shown_, session_.ledger().rehooks());
   walk(faults);
-  const int row = before == nullptr ? (first_look_ ? 0 : -1) : find_again(faults, before->pins);
-  first_look_ = first_look_ && faults.empty();
+  // Before anybody looked, the first of the walk is chosen.
+  const int row = first_look_ ? 0 : before == nullptr ? -1 : find_again(faults, before->pins);
+  first_look_ = first_look_ && (faults.empty() || !isVisible());
   const auto left = std::count_if(faults.begin(), faults.end(), [](const Fault& fault) {
     return fault.step != Fault::Step::done;
   });
@@ -184,6 +185,11 @@ void FaultsView::print() {
       [this](bool printed) {
         Q_EMIT session_.said(printed_words(printed), QLatin1String(printed ? "good" : "bad"));
       });
+}
+
+void FaultsView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  first_look_ = first_look_ && model_.faults().empty();
 }
 
 void FaultsView::dress(const Look& look) {

@@ -35,6 +35,9 @@ class FaultsView : public QWidget {
   // A finding was re-hooked, and that is on disk: the demo's hand does it in its field.
   void rehooked(const walkdown::match::Finding& finding);
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+
  private:
   [[nodiscard]] QWidget* make_list();
   [[nodiscard]] QWidget* make_page();

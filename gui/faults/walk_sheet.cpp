@@ -20,7 +20,7 @@ void fill_walk_sheet(QTextDocument& sheet, const std::vector<Fault>& faults,
   QString html = QStringLiteral("<body style='color:black'><h1>%1</h1><p>%2</p>")
                      .arg(Sheet::tr("Walk sheet").toHtmlEscaped(),
                           Sheet::tr("Made %1, record %2. Clear the danger area before a reading.")
-                              .arg(QDateTime::currentDateTime().toString(Qt::ISODate), head.mark)
+                              .arg(moment_words(QDateTime::currentMSecsSinceEpoch()), head.mark)
                               .toHtmlEscaped());
   if (!head.from.isEmpty()) {
     html += QStringLiteral("<p>%1</p>")

@@ -94,14 +94,17 @@ bool FieldView::eventFilter(QObject* watched, QEvent* event) {
   return QWidget::eventFilter(watched, event);
 }
 
-// The drawing comes first: where the legend would take more than a third of the height it scrolls.
+// The drawing comes first: where the legend would take more than a third of the height it leaves
+// out what no pin has, and scrolls.
 void FieldView::fit_legend() {
-  const int needed = legend_->heightForWidth(legend_scroll_->viewport()->width());
   const QWidget* left = canvas_->parentWidget();
   const int others = tools_->heightForWidth(left->width()) + canvas_->minimumSizeHint().height() +
                      2 * left->layout()->spacing();
   const int room = std::min(left->height() / 3, left->height() - others);
-  legend_scroll_->setFixedHeight(std::clamp(room, 0, needed));
+  const int width = legend_scroll_->viewport()->width();
+  legend_->set_brief(false);
+  if (legend_->heightForWidth(width) > room) legend_->set_brief(true);
+  legend_scroll_->setFixedHeight(std::clamp(room, 0, legend_->heightForWidth(width)));
 }
 
 void FieldView::show_pin(plan::PinId pin) { canvas_->pick(pin); }

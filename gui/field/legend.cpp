@@ -42,6 +42,13 @@ void Legend::dress(const Look& look) {
   update();
 }
 
+void Legend::set_brief(bool brief) {
+  if (brief == brief_) return;
+  brief_ = brief;
+  setMinimumHeight(heightForWidth(width()));
+  update();
+}
+
 std::vector<Legend::Piece> Legend::pieces(int width) const {
   std::vector<Piece> out;
   const QFontMetrics metrics(look_.font());
@@ -49,6 +56,7 @@ std::vector<Legend::Piece> Legend::pieces(int width) const {
   const int step = side + 6;
   int x = 4, y = 4;
   for (std::size_t v = 0; v < match::kVerdicts; ++v) {
+    if (brief_ && counts_.at(v) == 0) continue;
     const auto verdict = static_cast<match::Verdict>(v);
     const QString text =
         words(verdict) + QStringLiteral(" %1").arg(static_cast<qulonglong>(counts_.at(v)));
@@ -64,7 +72,10 @@ std::vector<Legend::Piece> Legend::pieces(int width) const {
   return out;
 }
 
-int Legend::heightForWidth(int width) const { return pieces(width).back().mark.bottom() + 6; }
+int Legend::heightForWidth(int width) const {
+  const auto all = pieces(width);
+  return all.empty() ? 0 : all.back().mark.bottom() + 6;
+}
 QSize Legend::sizeHint() const { return {400, heightForWidth(std::max(width(), 400))}; }
 
 void Legend::resizeEvent(QResizeEvent*) { setMinimumHeight(heightForWidth(width())); }

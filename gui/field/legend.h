@@ -18,6 +18,8 @@ class Legend : public QWidget {
 
   void see(const match::Outcome& outcome);
   void dress(const Look& look);
+  // Leaves out what no pin has: where there is no room for all.
+  void set_brief(bool brief);
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] bool hasHeightForWidth() const override { return true; }
   [[nodiscard]] int heightForWidth(int width) const override;
@@ -32,6 +34,7 @@ class Legend : public QWidget {
 
   std::array<std::size_t, match::kVerdicts> counts_{};
   Look look_;
+  bool brief_ = false;
 };
 
 }  // namespace walkdown::gui

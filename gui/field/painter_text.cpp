@@ -42,8 +42,8 @@ void FieldPainter::ground(QPainter& painter, const Lens& lens) const {
     } else {
       painter.drawPolyline(line);
     }
-    outline_name(painter, outline, lens);
   }
+  for (const Outline& outline : scene_->outlines) outline_name(painter, outline, lens);
   painter.setPen(QPen(palette[Tone::rule], 1));
   for (const PositionBlock& block : scene_->positions) {
     if (!block.on_site) continue;
@@ -61,7 +61,12 @@ void FieldPainter::outline_name(QPainter& painter, const Outline& outline, const
                       QFontMetricsF(painter.font()).horizontalAdvance(outline.name) - 4.0;
   const double left =
       box.left() < painter.viewport().width() ? std::min(box.left() + 4, most) : box.left() + 4;
-  painter.drawText(QPointF(left, box.top() - 4), outline.name);
+  // No other line goes through the words.
+  const QFontMetricsF metrics(painter.font());
+  const QRectF plate(left, box.top() - metrics.height() - 2,
+                     metrics.horizontalAdvance(outline.name), metrics.height());
+  painter.fillRect(plate, look_.palette()[Tone::ground]);
+  painter.drawText(QPointF(left, plate.top() + metrics.ascent()), outline.name);
 }
 
 void FieldPainter::modules(QPainter& painter, const QRectF& seen, const Lens& lens) const {

@@ -127,6 +127,8 @@ void PinPage::fill_head(const match::PinVerdict* verdict) {
     load += pin->load.join == plan::Join::series ? tr(", in series") : tr(", in parallel");
   }
   load += tr(", lead %1 m").arg(number_words(pin->load.lead_m, 1));
+  // No line begins with a unit alone.
+  if (load.endsWith(QStringLiteral(" m"))) load[load.size() - 2] = QChar(QChar::Nbsp);
   top_->addWidget(label(tr("Cue %1, %2").arg(q(pin->cue), q(pin->position))));
   top_->addWidget(label(load));
   if (!pin->device.empty()) top_->addWidget(quiet_label(q(pin->device)));
@@ -147,7 +149,7 @@ void PinPage::fill_findings(const match::Outcome& outcome) {
                                         .arg(match::stated_pct(finding.runner_up->share))));
     }
     for (const match::Alternative& same : finding.same) {
-      below_->addWidget(quiet_label(q(same.look)));
+      below_->addWidget(quiet_label(translated(same.look)));
     }
   }
 }

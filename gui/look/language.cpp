@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/look/language.h"
 
+#include <QLibraryInfo>
 #include <cstring>
 
 namespace walkdown::gui {
@@ -20,6 +21,11 @@ bool load_language(Translator& translator, const QStringList& languages, const Q
     if (translator.load(QStringLiteral("walkdown_") + name, folder)) return true;
   }
   return translator.load(QStringLiteral("walkdown_en"), folder);
+}
+
+bool load_language_of_qt(QTranslator& translator, const QString& language) {
+  return translator.load(QStringLiteral("qtbase_") + language,
+                         QLibraryInfo::path(QLibraryInfo::TranslationsPath));
 }
 
 }  // namespace walkdown::gui

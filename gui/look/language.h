@@ -19,4 +19,8 @@ class Translator : public QTranslator {
 // only fills in plurals. False where none could be loaded.
 bool load_language(Translator& translator, const QStringList& languages, const QString& folder);
 
+// What Qt itself says in that language, as in the dialog to print; false where this computer does
+// not have it, and then it is said in English.
+bool load_language_of_qt(QTranslator& translator, const QString& language);
+
 }  // namespace walkdown::gui

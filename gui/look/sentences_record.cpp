@@ -89,9 +89,69 @@ constexpr std::array kLinesOfATester{
                             "the checksum is missing, and most lines of this tester carry one")),
 };
 
+// Why a record does not verify.
+constexpr std::array kBroken{
+    whole(QT_TRANSLATE_NOOP(
+        "Sentences",
+        "the line is not as a record writes it: a checkpoint holds one text and nothing else")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the line is not as a record writes it: no entry number")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the line is not as a record writes it: no time")),
+    whole(QT_TRANSLATE_NOOP(
+        "Sentences",
+        "the line is not as a record writes it: the time is not one, in UTC with three decimals")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the line is not as a record writes it: no boot clock")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the line is not as a record writes it: no kind")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the line is not as a record writes it: no body")),
+    whole(QT_TRANSLATE_NOOP(
+        "Sentences",
+        "the line is not as a record writes it: the body has another spelling at byte %1")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the line is longer than a record allows")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "entry %1 should stand here, and it is entry %2")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "no checkpoint comes for too long")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "a checkpoint stands here with no entry before it")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "a checkpoint has one signature")),
+    whole(
+        QT_TRANSLATE_NOOP("Sentences", "the checkpoint is not signed by a station of this record")),
+    whole(
+        QT_TRANSLATE_NOOP("Sentences", "the checkpoint seals %1 entries, and %2 stand before it")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "line %1 was changed after it was sealed")),
+    whole(QT_TRANSLATE_NOOP("Sentences",
+                            "one of the lines %1 to %2 was changed after it was sealed")),
+    inside(QT_TRANSLATE_NOOP("Sentences", "line %1")),
+    inside(QT_TRANSLATE_NOOP("Sentences", "one of the lines %1 to %2")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the checkpoint is of another record: %1")),
+    whole(QT_TRANSLATE_NOOP(
+        "Sentences",
+        "the file ends in the middle of this line: its end was cut, or never written")),
+    whole(QT_TRANSLATE_NOOP("Sentences",
+                            "no checkpoint follows %1: the end was cut, or never acknowledged")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the file is empty")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the opening does not hold: %1")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the record was closed, and this entry comes after it")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the sign-off belongs to another record")),
+    whole(QT_TRANSLATE_NOOP(
+        "Sentences", "the sign-off names a state that this record was not in shortly before")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the sign-off is too old for this entry")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the sign-off is of another time than its entry")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the sign-off was used before")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the cosignature is for another record")),
+    whole(
+        QT_TRANSLATE_NOOP("Sentences", "the cosignature is by nobody who is enrolled as witness")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the cosigned state is not one that this record was in")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "the entry %1 does not hold: %2")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "it has to be signed, and is not")),
+    whole(QT_TRANSLATE_NOOP(
+        "Sentences", "the entry %1 does not hold: %2 signed something else than the entry says")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "it is signed by %1 as %2, and says %3 as %4")),
+    whole(QT_TRANSLATE_NOOP("Sentences",
+                            "the release was signed and not possible at that moment; %1")),
+    whole(QT_TRANSLATE_NOOP("Sentences", "this is no checkpoint")),
+};
+
 }  // namespace
 
 void add_record_sentences(std::vector<Sentence>& all) {
+  all.insert(all.end(), kBroken.begin(), kBroken.end());
   all.insert(all.end(), kRecord.begin(), kRecord.end());
   all.insert(all.end(), kLinesOfATester.begin(), kLinesOfATester.end());
 }

@@ -10,13 +10,12 @@ namespace {
 // @name is a colour, #n. is n tenths of the text's height in pixels, ~n. two pixels less: what has
 // the focus has a border that is two pixels wider, and no more room for it.
 constexpr const char* kSheet = R"(
-QWidget { color: @text; }
 QFrame[card="true"] { background: @panel; border: 1px solid @rule; border-radius: 3px; }
 QLabel[quiet="true"] { color: @quiet; }
 QLabel[tone="good"] { color: @good; }
 QLabel[tone="warn"] { color: @warn; }
 QLabel[tone="bad"] { color: @bad; }
-QLabel[alarm="true"] { background: @alarm; color: @alarm_text; padding: #2.px; }
+QLabel[alarm="true"] { background: @alarm; color: @alarm_text; }
 QPushButton, QToolButton { background: @raised; border: 1px solid @edge; border-radius: 3px;
   padding: 10px #8.px; min-height: #13.px; }
 QPushButton:focus, QToolButton:focus, QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus,
@@ -56,6 +55,16 @@ QCheckBox::indicator, QRadioButton::indicator { width: #14.px; height: #14.px;
 QRadioButton::indicator { border-radius: #9.px; }
 QCheckBox::indicator:checked, QRadioButton::indicator:checked { background: @text; }
 QPushButton::menu-indicator { image: none; width: 0; }
+QSpinBox::up-button, QDateTimeEdit::up-button, QSpinBox::down-button, QDateTimeEdit::down-button {
+  subcontrol-origin: padding; subcontrol-position: center right; width: #32.px; height: #23.px;
+  background: @raised; border: none; border-left: 1px solid @edge; }
+QSpinBox::down-button, QDateTimeEdit::down-button { right: #33.px; }
+QSpinBox::up-arrow, QDateTimeEdit::up-arrow { width: 0; height: 0;
+  border-left: #5.px solid @raised; border-right: #5.px solid @raised;
+  border-bottom: #8.px solid @text; }
+QSpinBox::down-arrow, QDateTimeEdit::down-arrow { width: 0; height: 0;
+  border-left: #5.px solid @raised; border-right: #5.px solid @raised;
+  border-top: #8.px solid @text; }
 QMenu { background: @panel; border: 2px solid @edge; }
 QMenu::item { padding: #7.px #24.px; border: 3px solid @panel; }
 QMenu::item:selected { border: 3px solid @focus; }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <QStringList>
 #include <algorithm>
 #include <optional>
@@ -109,6 +110,14 @@ std::optional<QString> found(const QString& text, int depth) {
 // Without the full stop at its end.
 QString bare(const QString& text) { return text.endsWith(QChar('.')) ? text.chopped(1) : text; }
 
+// "today.record, line 12": a path stays as it is.
+QString place_words(const std::string& where) {
+  static const QRegularExpression line(QStringLiteral("^(.*), (line \\d+)$"));
+  const auto match = line.match(q(where));
+  if (!match.hasMatch()) return bare(translated(where));
+  return match.captured(1) + QStringLiteral(", ") + value_words(match.captured(2), 1);
+}
+
 }  // namespace
 
 std::vector<Sentence> sentences() {
@@ -129,7 +138,7 @@ QString translated(std::string_view said) {
 
 QString translated(const Error& error) {
   QString text = translated(error.what);
-  if (!error.where.empty()) text += QStringLiteral(": ") + bare(translated(error.where));
+  if (!error.where.empty()) text += QStringLiteral(": ") + place_words(error.where);
   if (!error.remedy.empty()) text += QStringLiteral("; ") + translated(error.remedy);
   if (!text.isEmpty() && !text.endsWith(QChar('.'))) text += QChar('.');
   return text;

@@ -81,6 +81,8 @@ QString span_words(std::int64_t ms) {
   const QString sign = ms < 0 ? QStringLiteral("\u2212") : QString();
   const std::int64_t s = std::abs(ms) / 1000;
   if (s < 60) return sign + tr("%1 s").arg(s);
+  // Seconds only while they matter: "20:00 min" beside a time of day looks like one.
+  if (s >= 600 && s < 3600) return sign + tr("%1 min").arg(s / 60);
   if (s < 3600) {
     return sign +
            tr("%1 min").arg(QStringLiteral("%1:%2").arg(s / 60).arg(s % 60, 2, 10, QChar('0')));
@@ -93,6 +95,19 @@ QString clock_words(std::int64_t at_ms) {
 }
 QString clock_words_s(std::int64_t at_ms) {
   return QDateTime::fromMSecsSinceEpoch(at_ms).toString(QStringLiteral("HH:mm:ss"));
+}
+
+QString zone_words(int offset_s) {
+  const int min = std::abs(offset_s) / 60;
+  if (min == 0) return QStringLiteral("UTC");
+  const QString sign = offset_s < 0 ? QStringLiteral("\u2212") : QStringLiteral("+");
+  const QString hours = QStringLiteral("UTC") + sign + QString::number(min / 60);
+  return min % 60 == 0 ? hours : hours + QStringLiteral(":%1").arg(min % 60, 2, 10, QChar('0'));
+}
+
+QString moment_words(std::int64_t at_ms) {
+  const QDateTime at = QDateTime::fromMSecsSinceEpoch(at_ms);
+  return at.toString(QStringLiteral("yyyy-MM-dd HH:mm:ss ")) + zone_words(at.offsetFromUtc());
 }
 
 QString number_words(double value, int decimals) {

@@ -24,12 +24,16 @@ namespace walkdown::gui {
   return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
-// "2 h 05 min", "4:09 min", "12 s"; negative spans with a minus.
+// "2 h 05", "20 min", "4:09 min", "12 s"; negative spans with a minus.
 [[nodiscard]] QString span_words(std::int64_t ms);
 // Local time of day: "21:45".
 [[nodiscard]] QString clock_words(std::int64_t at_ms);
 // With seconds: "21:45:03".
 [[nodiscard]] QString clock_words_s(std::int64_t at_ms);
+// Distance from UTC: "UTC", "UTC+1", "UTC\u22123:30".
+[[nodiscard]] QString zone_words(int offset_s);
+// For what is kept or signed: "2026-07-04 21:45:03 UTC+2", by the clock of this computer.
+[[nodiscard]] QString moment_words(std::int64_t at_ms);
 // A number as the person's language writes it, with so many decimals.
 [[nodiscard]] QString number_words(double value, int decimals);
 // Takes a decimal point or a decimal comma, whatever the language; empty text is no number.

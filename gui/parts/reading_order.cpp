@@ -5,6 +5,7 @@
 #include <QLayout>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QVariant>
 #include <algorithm>
 
 namespace walkdown::gui {
@@ -40,6 +41,20 @@ void add_all(QWidget& widget, std::vector<QWidget*>& out) {
   }
 }
 
+// What had the focus is hidden or grey. Whoever presses the same key once more must not call a hold
+// by it, which is the first of the window.
+bool stay_near(QWidget& gone, const std::vector<QWidget*>& order) {
+  for (QWidget* around = gone.parentWidget(); around != nullptr; around = around->parentWidget()) {
+    for (QWidget* each : order) {
+      if (!around->isAncestorOf(each) || each->property("alarm").toBool()) continue;
+      each->setFocus(Qt::OtherFocusReason);
+      return true;
+    }
+    if (around->isWindow()) break;
+  }
+  return false;
+}
+
 void bring_into_sight(QWidget& widget) {
   for (QWidget* each = widget.parentWidget(); each != nullptr; each = each->parentWidget()) {
     if (auto* area = qobject_cast<QScrollArea*>(each)) area->ensureWidgetVisible(&widget);
@@ -58,7 +73,11 @@ std::vector<QWidget*> reading_order(QWidget& root) {
 bool focus_next(QWidget& window, bool next) {
   const auto order = reading_order(window);
   if (order.empty()) return false;
-  const auto now = std::find(order.begin(), order.end(), QApplication::focusWidget());
+  QWidget* had = QApplication::focusWidget();
+  const auto now = std::find(order.begin(), order.end(), had);
+  if (had != nullptr && window.isAncestorOf(had) && now == order.end()) {
+    return stay_near(*had, order);
+  }
   const auto count = static_cast<std::ptrdiff_t>(order.size());
   std::ptrdiff_t to = next ? 0 : count - 1;
   if (now != order.end()) to = (now - order.begin() + (next ? 1 : count - 1)) % count;

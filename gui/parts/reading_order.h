@@ -12,8 +12,9 @@ namespace walkdown::gui {
 // What takes the focus by Tab in `root` now.
 [[nodiscard]] std::vector<QWidget*> reading_order(QWidget& root);
 
-// Gives the focus to the one after, or before, that which has it, and scrolls it into sight. False
-// where nothing takes it. For focusNextPrevChild() of windows.
+// Gives the focus to the one after, or before, that which has it, and scrolls it into sight; where
+// that was just hidden or made grey, to one near it that is no alarm. False where nothing takes it.
+// For focusNextPrevChild() of windows.
 bool focus_next(QWidget& window, bool next);
 
 }  // namespace walkdown::gui

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/record/record_view.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QVBoxLayout>
 
 #include "checklist/desk/copy.h"
+#include "checklist/desk/tell.h"
 #include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/background.h"
@@ -25,6 +27,7 @@ RecordView::RecordView(Session& session, QWidget* parent)
       table_(new QTableView),
       find_(new QLineEdit),
       readings_(new QCheckBox(tr("Readings too"))),
+      says_(label({})),
       entry_(new QPlainTextEdit),
       mark_(label({}, 1.5, true)),
       verified_(label({})),
@@ -66,6 +69,7 @@ QWidget* RecordView::make_list() {
   table_->setShowGrid(false);
   table_->setTabKeyNavigation(false);
   table_->horizontalHeader()->setStretchLastSection(true);
+  table_->viewport()->installEventFilter(this);
   layout->addWidget(table_, 1);
   left->setFocusProxy(table_);
   return left;
@@ -79,6 +83,7 @@ QWidget* RecordView::make_page() {
   layout->addWidget(code_);
   layout->addWidget(verified_);
   layout->addWidget(verify_);
+  layout->addWidget(says_);
   layout->addWidget(quiet_label(tr("The entry, as it stands on disk")));
   entry_->setReadOnly(true);
   entry_->setAccessibleName(tr("The entry, as it stands on disk"));
@@ -96,13 +101,14 @@ void RecordView::show_entry() {
   const QModelIndex index = table_->currentIndex();
   if (!index.isValid()) return;
   const record::Entry entry = record::entry_of(model_.row_at(index.row()));
+  says_->setText(translated(desk::tell(session_.checklist(), entry)));
   QString text = q(entry.body.dump(2));
   // A sign-off is text for people: its lines are shown as lines.
   text.replace(QStringLiteral("\\n"), QStringLiteral("\n    "));
   // The opening has the whole show in it, which may be megabytes.
   if (text.size() > kMostText) text = text.left(kMostText) + QStringLiteral("\n\u2026");
   entry_->setPlainText(
-      QStringLiteral("%1  %2  %3\n").arg(entry.n).arg(clock_words_s(entry.at_ms), q(entry.kind)) +
+      QStringLiteral("%1  %2  %3\n").arg(entry.n).arg(moment_words(entry.at_ms), q(entry.kind)) +
       text);
 }
 
@@ -143,6 +149,16 @@ void RecordView::told(const Result<record::Report>& report) {
   }
 }
 
+// The kind gives way to the words, which say it too.
+void RecordView::fit_columns() {
+  table_->setColumnHidden(2, table_->viewport()->width() < least_px_);
+}
+
+bool RecordView::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize) fit_columns();
+  return QWidget::eventFilter(watched, event);
+}
+
 void RecordView::dress(const Look& look) {
   code_->dress(look);
   panes_->set_least_width(look.em(46));
@@ -151,7 +167,8 @@ void RecordView::dress(const Look& look) {
   table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("00000000")));
   table_->setColumnWidth(1, metrics.horizontalAdvance(QStringLiteral("00:00:000")));
   table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("clock-stepped")));
-  table_->setColumnHidden(2, look.text_pct >= 150);  // the words say it too
+  least_px_ = look.em(46);
+  fit_columns();
   entry_->setMinimumHeight(look.em(14));
 }
 

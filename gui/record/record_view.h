@@ -30,10 +30,14 @@ class RecordView : public QWidget {
   [[nodiscard]] EntryModel& model() { return model_; }
   [[nodiscard]] QString verified() const { return verified_->text(); }
 
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
  private:
   [[nodiscard]] QWidget* make_list();
   [[nodiscard]] QWidget* make_page();
   void filter();
+  void fit_columns();
   void show_entry();
   void told(const Result<record::Report>& report);
 
@@ -42,12 +46,14 @@ class RecordView : public QWidget {
   QTableView* table_;
   QLineEdit* find_;
   QCheckBox* readings_;
+  QLabel* says_;  // the chosen entry, whole: its row may be too short for it
   QPlainTextEdit* entry_;
   QLabel* mark_;
   QLabel* verified_;
   QPushButton* verify_;
   QrCode* code_;
   TwoPane* panes_;
+  int least_px_ = 0;  // width of the table that has room for the kinds
 };
 
 }  // namespace walkdown::gui

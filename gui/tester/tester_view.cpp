@@ -26,8 +26,9 @@ bool of_a_line(const record::EntryView& row) {
   return row.kind == audit::kReading || row.kind == audit::kRejected || row.kind == audit::kProbed;
 }
 
+// Empty where it was no plain text.
 QString raw_of(const record::EntryView& row) {
-  return q(record::entry_of(row).body.value("raw", std::string("(no plain text)")));
+  return q(record::entry_of(row).body.value("raw", std::string()));
 }
 
 }  // namespace
@@ -44,12 +45,13 @@ TesterView::TesterView(Session& session, QWidget* parent)
   outer->setContentsMargins(0, 0, 0, 0);
   outer->addWidget(scrolled(inner));
   auto* layout = new QVBoxLayout(inner);
+  // Whoever walks looks at nothing else.
+  layout->addWidget(walk_);
   add_ports(layout);
   layout->addWidget(link_);
   const audit::Planned& planned = session.prepared().planned;
   layout->addWidget(
       quiet_label(translated(match::judge_test_current(planned.plan, planned.tester.model).say)));
-  layout->addWidget(walk_);
   layout->addWidget(quiet_label(tr("Lines as they came and what each became; all are on disk")));
   layout->addWidget(lines_, 1);
   lines_->setReadOnly(true);
@@ -124,9 +126,11 @@ QString TesterView::line_words(const record::EntryView& row) const {
           number_words(static_cast<double>(body.value("uohm", std::int64_t{0})) * 1e-6, 3));
     }
   } else {
-    became = tr("not taken: %1").arg(q(body.value("why", std::string())));
+    became = tr("not taken: %1").arg(translated(body.value("why", std::string())));
   }
-  return QStringLiteral("%1  %2  \u2192  %3").arg(clock_words_s(row.at_ms), raw_of(row), became);
+  const QString raw = raw_of(row);
+  return QStringLiteral("%1  %2  \u2192  %3")
+      .arg(clock_words_s(row.at_ms), raw.isEmpty() ? tr("(no plain text)") : raw, became);
 }
 
 // Only while it is looked at: four thousand lines a second are more than the eye takes in anyway.
@@ -152,7 +156,8 @@ void TesterView::learn() {
   QStringList samples;
   const auto& rows = session_.ledger().rows();
   for (std::size_t i = rows.size(); i > 0 && samples.size() < static_cast<int>(kMostSamples); --i) {
-    if (of_a_line(rows[i - 1])) samples << raw_of(rows[i - 1]);
+    if (!of_a_line(rows[i - 1])) continue;
+    if (const QString raw = raw_of(rows[i - 1]); !raw.isEmpty()) samples << raw;
   }
   auto* dialog = new LearnDialog(session_.prepared().planned.tester, samples, this);
   dialog->setAttribute(Qt::WA_DeleteOnClose);

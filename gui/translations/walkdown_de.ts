@@ -4,6 +4,10 @@
  <context>
   <name>Against</name>
   <message>
+   <source>“%1”</source>
+   <translation>„%1“</translation>
+  </message>
+  <message>
    <source>%1 is in the field</source>
    <translation>%1 ist im Feld</translation>
   </message>
@@ -13,7 +17,7 @@
   </message>
   <message>
    <source>Stage “%1” is not closed yet</source>
-   <translation>Abschnitt „%1“ ist noch nicht geschlossen</translation>
+   <translation>Abschnitt „%1“ nicht geschlossen</translation>
   </message>
  </context>
  <context>
@@ -72,6 +76,41 @@
   </message>
  </context>
  <context>
+  <name>AskFile</name>
+  <message>
+   <source>Up</source>
+   <translation>Nach oben</translation>
+  </message>
+  <message>
+   <source>New folder</source>
+   <translation>Neuer Ordner</translation>
+  </message>
+  <message>
+   <source>Look in:</source>
+   <translation>Suchen in:</translation>
+  </message>
+  <message>
+   <source>File name:</source>
+   <translation>Dateiname:</translation>
+  </message>
+  <message>
+   <source>Files of type:</source>
+   <translation>Dateityp:</translation>
+  </message>
+  <message>
+   <source>Cancel</source>
+   <translation>Abbrechen</translation>
+  </message>
+  <message>
+   <source>Save</source>
+   <translation>Sichern</translation>
+  </message>
+  <message>
+   <source>Open</source>
+   <translation>Öffnen</translation>
+  </message>
+ </context>
+ <context>
   <name>BandPlot</name>
   <message>
    <source>Expected band and readings</source>
@@ -113,7 +152,7 @@
   </message>
   <message>
    <source>Passphrase for a new key, at least 8 characters; empty where the person has a key</source>
-   <translation>Kennsatz für einen neuen Schlüssel, mindestens 8 Zeichen; leer, wenn die Person einen hat</translation>
+   <translation>Passphrase für einen neuen Schlüssel, mindestens 8 Zeichen; leer, wenn die Person einen hat</translation>
   </message>
   <message>
    <source>Cancel</source>
@@ -125,7 +164,7 @@
   </message>
   <message>
    <source>Passphrase for a new key</source>
-   <translation>Kennsatz für einen neuen Schlüssel</translation>
+   <translation>Passphrase für einen neuen Schlüssel</translation>
   </message>
   <message>
    <source>Enrolled as entry %1.</source>
@@ -480,7 +519,7 @@
   </message>
   <message>
    <source>A hand-over is signed by both, the receiver first. Until the giver has signed too, the giver holds the key.</source>
-   <translation>Eine Übergabe unterschreiben beide, zuerst wer empfängt. Bis auch wer gibt unterschrieben hat, hält er den Schlüssel.</translation>
+   <translation>Eine Übergabe unterschreiben beide, zuerst wer empfängt. Bis auch die gebende Person unterschrieben hat, hält sie den Schlüssel.</translation>
   </message>
   <message>
    <source>The checklist has no key.</source>
@@ -1122,6 +1161,162 @@
  </context>
  <context>
   <name>Sentences</name>
+  <message>
+   <source>the line is not as a record writes it: a checkpoint holds one text and nothing else</source>
+   <translation>die Zeile ist nicht, wie ein Protokoll sie schreibt: ein Prüfpunkt hat einen Text und sonst nichts</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no entry number</source>
+   <translation>die Zeile ist nicht, wie ein Protokoll sie schreibt: keine Nummer des Eintrags</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no time</source>
+   <translation>die Zeile ist nicht, wie ein Protokoll sie schreibt: keine Zeit</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: the time is not one, in UTC with three decimals</source>
+   <translation>die Zeile ist nicht, wie ein Protokoll sie schreibt: die Zeit ist keine, in UTC mit drei Stellen</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no boot clock</source>
+   <translation>die Zeile ist nicht, wie ein Protokoll sie schreibt: keine Uhr seit dem Start</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no kind</source>
+   <translation>die Zeile ist nicht, wie ein Protokoll sie schreibt: keine Art</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no body</source>
+   <translation>die Zeile ist nicht, wie ein Protokoll sie schreibt: kein Inhalt</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: the body has another spelling at byte %1</source>
+   <translation>die Zeile ist nicht, wie ein Protokoll sie schreibt: der Inhalt ist bei Byte %1 anders geschrieben</translation>
+  </message>
+  <message>
+   <source>the line is longer than a record allows</source>
+   <translation>die Zeile ist länger, als ein Protokoll erlaubt</translation>
+  </message>
+  <message>
+   <source>entry %1 should stand here, and it is entry %2</source>
+   <translation>hier müsste Eintrag %1 stehen, und es ist Eintrag %2</translation>
+  </message>
+  <message>
+   <source>no checkpoint comes for too long</source>
+   <translation>zu lange kommt kein Prüfpunkt</translation>
+  </message>
+  <message>
+   <source>a checkpoint stands here with no entry before it</source>
+   <translation>hier steht ein Prüfpunkt ohne Eintrag davor</translation>
+  </message>
+  <message>
+   <source>a checkpoint has one signature</source>
+   <translation>ein Prüfpunkt hat eine Unterschrift</translation>
+  </message>
+  <message>
+   <source>the checkpoint is not signed by a station of this record</source>
+   <translation>der Prüfpunkt ist von keiner Station dieses Protokolls unterschrieben</translation>
+  </message>
+  <message>
+   <source>the checkpoint seals %1 entries, and %2 stand before it</source>
+   <translation>der Prüfpunkt versiegelt %1 Einträge, und %2 stehen davor</translation>
+  </message>
+  <message>
+   <source>line %1 was changed after it was sealed</source>
+   <translation>Zeile %1 wurde nach dem Versiegeln verändert</translation>
+  </message>
+  <message>
+   <source>one of the lines %1 to %2 was changed after it was sealed</source>
+   <translation>eine der Zeilen %1 bis %2 wurde nach dem Versiegeln verändert</translation>
+  </message>
+  <message>
+   <source>line %1</source>
+   <translation>Zeile %1</translation>
+  </message>
+  <message>
+   <source>one of the lines %1 to %2</source>
+   <translation>eine der Zeilen %1 bis %2</translation>
+  </message>
+  <message>
+   <source>the checkpoint is of another record: %1</source>
+   <translation>der Prüfpunkt ist von einem anderen Protokoll: %1</translation>
+  </message>
+  <message>
+   <source>the file ends in the middle of this line: its end was cut, or never written</source>
+   <translation>die Datei endet mitten in dieser Zeile: ihr Ende wurde abgeschnitten oder nie geschrieben</translation>
+  </message>
+  <message>
+   <source>no checkpoint follows %1: the end was cut, or never acknowledged</source>
+   <translation>kein Prüfpunkt folgt, nach: %1. Das Ende wurde abgeschnitten oder nie bestätigt</translation>
+  </message>
+  <message>
+   <source>the file is empty</source>
+   <translation>die Datei ist leer</translation>
+  </message>
+  <message>
+   <source>the opening does not hold: %1</source>
+   <translation>die Eröffnung hält nicht: %1</translation>
+  </message>
+  <message>
+   <source>the record was closed, and this entry comes after it</source>
+   <translation>das Protokoll wurde geschlossen, und dieser Eintrag kommt danach</translation>
+  </message>
+  <message>
+   <source>the sign-off belongs to another record</source>
+   <translation>die Unterschrift gehört zu einem anderen Protokoll</translation>
+  </message>
+  <message>
+   <source>the sign-off names a state that this record was not in shortly before</source>
+   <translation>die Unterschrift nennt einen Stand, den dieses Protokoll kurz davor nicht hatte</translation>
+  </message>
+  <message>
+   <source>the sign-off is too old for this entry</source>
+   <translation>die Unterschrift ist zu alt für diesen Eintrag</translation>
+  </message>
+  <message>
+   <source>the sign-off is of another time than its entry</source>
+   <translation>die Unterschrift ist von anderer Zeit als ihr Eintrag</translation>
+  </message>
+  <message>
+   <source>the sign-off was used before</source>
+   <translation>die Unterschrift wurde schon benutzt</translation>
+  </message>
+  <message>
+   <source>the cosignature is for another record</source>
+   <translation>die Mitunterschrift gilt einem anderen Protokoll</translation>
+  </message>
+  <message>
+   <source>the cosignature is by nobody who is enrolled as witness</source>
+   <translation>die Mitunterschrift ist von niemandem, der als Zeuge eingetragen ist</translation>
+  </message>
+  <message>
+   <source>the cosigned state is not one that this record was in</source>
+   <translation>den mitunterschriebenen Stand hatte dieses Protokoll nicht</translation>
+  </message>
+  <message>
+   <source>the entry %1 does not hold: %2</source>
+   <translation>der Eintrag %1 hält nicht: %2</translation>
+  </message>
+  <message>
+   <source>it has to be signed, and is not</source>
+   <translation>er muss unterschrieben sein und ist es nicht</translation>
+  </message>
+  <message>
+   <source>the entry %1 does not hold: %2 signed something else than the entry says</source>
+   <translation>der Eintrag %1 hält nicht: %2 hat etwas anderes unterschrieben, als der Eintrag sagt</translation>
+  </message>
+  <message>
+   <source>it is signed by %1 as %2, and says %3 as %4</source>
+   <translation>unterschrieben ist er von %1 als %2, und er sagt %3 als %4</translation>
+  </message>
+  <message>
+   <source>the release was signed and not possible at that moment; %1</source>
+   <translation>die Freigabe wurde unterschrieben und war in dem Moment nicht möglich; %1</translation>
+  </message>
+  <message>
+   <source>this is no checkpoint</source>
+   <translation>das ist kein Prüfpunkt</translation>
+  </message>
   <message>
    <source>pin %1 of rail %2, module %3</source>
    <translation>Stift %1 auf Schiene %2, Modul %3</translation>
@@ -2668,7 +2863,7 @@
   </message>
   <message>
    <source>the passphrase is too short</source>
-   <translation>der Kennsatz ist zu kurz</translation>
+   <translation>die Passphrase ist zu kurz</translation>
   </message>
   <message>
    <source>take at least 8 characters</source>
@@ -2676,7 +2871,7 @@
   </message>
   <message>
    <source>the passphrase is wrong</source>
-   <translation>der Kennsatz ist falsch</translation>
+   <translation>die Passphrase ist falsch</translation>
   </message>
   <message>
    <source>type it again</source>
@@ -3121,7 +3316,7 @@
   </message>
   <message>
    <source>Passphrase of that person's key</source>
-   <translation>Kennsatz des Schlüssels dieser Person</translation>
+   <translation>Passphrase des Schlüssels dieser Person</translation>
   </message>
   <message>
    <source>Cancel</source>
@@ -3129,7 +3324,7 @@
   </message>
   <message>
    <source>Passphrase</source>
-   <translation>Kennsatz</translation>
+   <translation>Passphrase</translation>
   </message>
   <message>
    <source>Nobody who may sign this is enrolled with a key on this computer.</source>
@@ -3301,7 +3496,7 @@
   </message>
   <message>
    <source>no port chosen</source>
-   <translation>kein Anschluss gewählt</translation>
+   <translation>kein Anschluss</translation>
   </message>
   <message>
    <source>quiet</source>
@@ -3369,6 +3564,10 @@
  </context>
  <context>
   <name>TesterView</name>
+  <message>
+   <source>(no plain text)</source>
+   <translation>(kein lesbarer Text)</translation>
+  </message>
   <message>
    <source>Lines as they came and what each became; all are on disk</source>
    <translation>Zeilen, wie sie kamen, und was aus jeder wurde; alle stehen auf der Platte</translation>
@@ -3639,7 +3838,7 @@
   </message>
   <message>
    <source>A demonstration: show, people and faults are invented. Everybody's passphrase is: %1</source>
-   <translation>Eine Vorführung: Show, Personen und Fehler sind erfunden. Der Kennsatz aller ist: %1</translation>
+   <translation>Eine Vorführung: Show, Personen und Fehler sind erfunden. Die Passphrase aller ist: %1</translation>
   </message>
   <message>
    <source>Light and size of text</source>
@@ -3651,7 +3850,7 @@
   </message>
   <message>
    <source>A demonstration: everybody's passphrase is: %1</source>
-   <translation>Eine Vorführung: der Kennsatz aller ist: %1</translation>
+   <translation>Eine Vorführung: die Passphrase aller ist: %1</translation>
   </message>
  </context>
  <context>

@@ -4,6 +4,10 @@
  <context>
   <name>Against</name>
   <message>
+   <source>“%1”</source>
+   <translation>«%1»</translation>
+  </message>
+  <message>
    <source>%1 is in the field</source>
    <translation>%1 está en el campo</translation>
   </message>
@@ -69,6 +73,41 @@
   <message>
    <source>mean %1 m/s, gust %2 m/s</source>
    <translation>media %1 m/s, racha %2 m/s</translation>
+  </message>
+ </context>
+ <context>
+  <name>AskFile</name>
+  <message>
+   <source>Up</source>
+   <translation>Subir</translation>
+  </message>
+  <message>
+   <source>New folder</source>
+   <translation>Carpeta nueva</translation>
+  </message>
+  <message>
+   <source>Look in:</source>
+   <translation>Buscar en:</translation>
+  </message>
+  <message>
+   <source>File name:</source>
+   <translation>Nombre de archivo:</translation>
+  </message>
+  <message>
+   <source>Files of type:</source>
+   <translation>Tipo de archivo:</translation>
+  </message>
+  <message>
+   <source>Cancel</source>
+   <translation>Cancelar</translation>
+  </message>
+  <message>
+   <source>Save</source>
+   <translation>Guardar</translation>
+  </message>
+  <message>
+   <source>Open</source>
+   <translation>Abrir</translation>
   </message>
  </context>
  <context>
@@ -1122,6 +1161,162 @@
  </context>
  <context>
   <name>Sentences</name>
+  <message>
+   <source>the line is not as a record writes it: a checkpoint holds one text and nothing else</source>
+   <translation>la línea no es como la escribe un registro: un punto de control contiene un texto y nada más</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no entry number</source>
+   <translation>la línea no es como la escribe un registro: sin número de entrada</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no time</source>
+   <translation>la línea no es como la escribe un registro: sin hora</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: the time is not one, in UTC with three decimals</source>
+   <translation>la línea no es como la escribe un registro: la hora no lo es, en UTC con tres decimales</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no boot clock</source>
+   <translation>la línea no es como la escribe un registro: sin reloj desde el arranque</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no kind</source>
+   <translation>la línea no es como la escribe un registro: sin tipo</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no body</source>
+   <translation>la línea no es como la escribe un registro: sin contenido</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: the body has another spelling at byte %1</source>
+   <translation>la línea no es como la escribe un registro: el contenido está escrito de otro modo en el byte %1</translation>
+  </message>
+  <message>
+   <source>the line is longer than a record allows</source>
+   <translation>la línea es más larga de lo que permite un registro</translation>
+  </message>
+  <message>
+   <source>entry %1 should stand here, and it is entry %2</source>
+   <translation>aquí debería estar la entrada %1, y es la entrada %2</translation>
+  </message>
+  <message>
+   <source>no checkpoint comes for too long</source>
+   <translation>pasa demasiado sin que llegue un punto de control</translation>
+  </message>
+  <message>
+   <source>a checkpoint stands here with no entry before it</source>
+   <translation>aquí hay un punto de control sin ninguna entrada antes</translation>
+  </message>
+  <message>
+   <source>a checkpoint has one signature</source>
+   <translation>un punto de control tiene una firma</translation>
+  </message>
+  <message>
+   <source>the checkpoint is not signed by a station of this record</source>
+   <translation>el punto de control no está firmado por ninguna estación de este registro</translation>
+  </message>
+  <message>
+   <source>the checkpoint seals %1 entries, and %2 stand before it</source>
+   <translation>el punto de control sella %1 entradas, y hay %2 antes</translation>
+  </message>
+  <message>
+   <source>line %1 was changed after it was sealed</source>
+   <translation>la línea %1 se modificó después de sellarse</translation>
+  </message>
+  <message>
+   <source>one of the lines %1 to %2 was changed after it was sealed</source>
+   <translation>una de las líneas %1 a %2 se modificó después de sellarse</translation>
+  </message>
+  <message>
+   <source>line %1</source>
+   <translation>línea %1</translation>
+  </message>
+  <message>
+   <source>one of the lines %1 to %2</source>
+   <translation>una de las líneas %1 a %2</translation>
+  </message>
+  <message>
+   <source>the checkpoint is of another record: %1</source>
+   <translation>el punto de control es de otro registro: %1</translation>
+  </message>
+  <message>
+   <source>the file ends in the middle of this line: its end was cut, or never written</source>
+   <translation>el archivo termina en medio de esta línea: se cortó el final, o nunca se escribió</translation>
+  </message>
+  <message>
+   <source>no checkpoint follows %1: the end was cut, or never acknowledged</source>
+   <translation>no sigue ningún punto de control, tras: %1. Se cortó el final, o nunca se confirmó</translation>
+  </message>
+  <message>
+   <source>the file is empty</source>
+   <translation>el archivo está vacío</translation>
+  </message>
+  <message>
+   <source>the opening does not hold: %1</source>
+   <translation>la apertura no se mantiene: %1</translation>
+  </message>
+  <message>
+   <source>the record was closed, and this entry comes after it</source>
+   <translation>el registro se cerró, y esta entrada viene después</translation>
+  </message>
+  <message>
+   <source>the sign-off belongs to another record</source>
+   <translation>la firma es de otro registro</translation>
+  </message>
+  <message>
+   <source>the sign-off names a state that this record was not in shortly before</source>
+   <translation>la firma nombra un estado que este registro no tenía poco antes</translation>
+  </message>
+  <message>
+   <source>the sign-off is too old for this entry</source>
+   <translation>la firma es demasiado antigua para esta entrada</translation>
+  </message>
+  <message>
+   <source>the sign-off is of another time than its entry</source>
+   <translation>la firma es de otro momento que su entrada</translation>
+  </message>
+  <message>
+   <source>the sign-off was used before</source>
+   <translation>la firma ya se usó</translation>
+  </message>
+  <message>
+   <source>the cosignature is for another record</source>
+   <translation>la cofirma es para otro registro</translation>
+  </message>
+  <message>
+   <source>the cosignature is by nobody who is enrolled as witness</source>
+   <translation>la cofirma no es de nadie inscrito como testigo</translation>
+  </message>
+  <message>
+   <source>the cosigned state is not one that this record was in</source>
+   <translation>el estado cofirmado no lo tuvo este registro</translation>
+  </message>
+  <message>
+   <source>the entry %1 does not hold: %2</source>
+   <translation>la entrada %1 no se mantiene: %2</translation>
+  </message>
+  <message>
+   <source>it has to be signed, and is not</source>
+   <translation>tiene que estar firmada, y no lo está</translation>
+  </message>
+  <message>
+   <source>the entry %1 does not hold: %2 signed something else than the entry says</source>
+   <translation>la entrada %1 no se mantiene: %2 firmó otra cosa que lo que dice la entrada</translation>
+  </message>
+  <message>
+   <source>it is signed by %1 as %2, and says %3 as %4</source>
+   <translation>está firmada por %1 como %2, y dice %3 como %4</translation>
+  </message>
+  <message>
+   <source>the release was signed and not possible at that moment; %1</source>
+   <translation>la autorización se firmó y no era posible en ese momento; %1</translation>
+  </message>
+  <message>
+   <source>this is no checkpoint</source>
+   <translation>esto no es un punto de control</translation>
+  </message>
   <message>
    <source>pin %1 of rail %2, module %3</source>
    <translation>el pin %1 del carril %2, módulo %3</translation>
@@ -3301,7 +3496,7 @@
   </message>
   <message>
    <source>no port chosen</source>
-   <translation>sin puerto elegido</translation>
+   <translation>sin puerto</translation>
   </message>
   <message>
    <source>quiet</source>
@@ -3369,6 +3564,10 @@
  </context>
  <context>
   <name>TesterView</name>
+  <message>
+   <source>(no plain text)</source>
+   <translation>(no es texto legible)</translation>
+  </message>
   <message>
    <source>Lines as they came and what each became; all are on disk</source>
    <translation>Líneas tal como llegaron y en qué se convirtió cada una; todas están en disco</translation>

@@ -4,6 +4,10 @@
  <context>
   <name>Against</name>
   <message>
+   <source>“%1”</source>
+   <translation>« %1 »</translation>
+  </message>
+  <message>
    <source>%1 is in the field</source>
    <translation>%1 est sur le terrain</translation>
   </message>
@@ -69,6 +73,41 @@
   <message>
    <source>mean %1 m/s, gust %2 m/s</source>
    <translation>moyenne %1 m/s, rafale %2 m/s</translation>
+  </message>
+ </context>
+ <context>
+  <name>AskFile</name>
+  <message>
+   <source>Up</source>
+   <translation>Remonter</translation>
+  </message>
+  <message>
+   <source>New folder</source>
+   <translation>Nouveau dossier</translation>
+  </message>
+  <message>
+   <source>Look in:</source>
+   <translation>Regarder dans :</translation>
+  </message>
+  <message>
+   <source>File name:</source>
+   <translation>Nom du fichier :</translation>
+  </message>
+  <message>
+   <source>Files of type:</source>
+   <translation>Type de fichier :</translation>
+  </message>
+  <message>
+   <source>Cancel</source>
+   <translation>Annuler</translation>
+  </message>
+  <message>
+   <source>Save</source>
+   <translation>Enregistrer</translation>
+  </message>
+  <message>
+   <source>Open</source>
+   <translation>Ouvrir</translation>
   </message>
  </context>
  <context>
@@ -1122,6 +1161,162 @@
  </context>
  <context>
   <name>Sentences</name>
+  <message>
+   <source>the line is not as a record writes it: a checkpoint holds one text and nothing else</source>
+   <translation>la ligne n'est pas telle qu'un registre l'écrit : un point de contrôle contient un texte et rien d'autre</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no entry number</source>
+   <translation>la ligne n'est pas telle qu'un registre l'écrit : pas de numéro d'entrée</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no time</source>
+   <translation>la ligne n'est pas telle qu'un registre l'écrit : pas d'heure</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: the time is not one, in UTC with three decimals</source>
+   <translation>la ligne n'est pas telle qu'un registre l'écrit : l'heure n'en est pas une, en UTC à trois décimales</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no boot clock</source>
+   <translation>la ligne n'est pas telle qu'un registre l'écrit : pas d'horloge depuis le démarrage</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no kind</source>
+   <translation>la ligne n'est pas telle qu'un registre l'écrit : pas de genre</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: no body</source>
+   <translation>la ligne n'est pas telle qu'un registre l'écrit : pas de contenu</translation>
+  </message>
+  <message>
+   <source>the line is not as a record writes it: the body has another spelling at byte %1</source>
+   <translation>la ligne n'est pas telle qu'un registre l'écrit : le contenu est écrit autrement à l'octet %1</translation>
+  </message>
+  <message>
+   <source>the line is longer than a record allows</source>
+   <translation>la ligne est plus longue qu'un registre ne le permet</translation>
+  </message>
+  <message>
+   <source>entry %1 should stand here, and it is entry %2</source>
+   <translation>l'entrée %1 devrait être ici, et c'est l'entrée %2</translation>
+  </message>
+  <message>
+   <source>no checkpoint comes for too long</source>
+   <translation>aucun point de contrôle ne vient pendant trop longtemps</translation>
+  </message>
+  <message>
+   <source>a checkpoint stands here with no entry before it</source>
+   <translation>un point de contrôle est ici sans entrée avant lui</translation>
+  </message>
+  <message>
+   <source>a checkpoint has one signature</source>
+   <translation>un point de contrôle a une signature</translation>
+  </message>
+  <message>
+   <source>the checkpoint is not signed by a station of this record</source>
+   <translation>le point de contrôle n'est signé par aucune station de ce registre</translation>
+  </message>
+  <message>
+   <source>the checkpoint seals %1 entries, and %2 stand before it</source>
+   <translation>le point de contrôle scelle %1 entrées, et %2 sont avant lui</translation>
+  </message>
+  <message>
+   <source>line %1 was changed after it was sealed</source>
+   <translation>la ligne %1 a été modifiée après le scellement</translation>
+  </message>
+  <message>
+   <source>one of the lines %1 to %2 was changed after it was sealed</source>
+   <translation>l'une des lignes %1 à %2 a été modifiée après le scellement</translation>
+  </message>
+  <message>
+   <source>line %1</source>
+   <translation>ligne %1</translation>
+  </message>
+  <message>
+   <source>one of the lines %1 to %2</source>
+   <translation>l'une des lignes %1 à %2</translation>
+  </message>
+  <message>
+   <source>the checkpoint is of another record: %1</source>
+   <translation>le point de contrôle est d'un autre registre : %1</translation>
+  </message>
+  <message>
+   <source>the file ends in the middle of this line: its end was cut, or never written</source>
+   <translation>le fichier finit au milieu de cette ligne : sa fin a été coupée, ou jamais écrite</translation>
+  </message>
+  <message>
+   <source>no checkpoint follows %1: the end was cut, or never acknowledged</source>
+   <translation>aucun point de contrôle ne suit : %1. La fin a été coupée, ou jamais confirmée</translation>
+  </message>
+  <message>
+   <source>the file is empty</source>
+   <translation>le fichier est vide</translation>
+  </message>
+  <message>
+   <source>the opening does not hold: %1</source>
+   <translation>l'ouverture ne tient pas : %1</translation>
+  </message>
+  <message>
+   <source>the record was closed, and this entry comes after it</source>
+   <translation>le registre a été fermé, et cette entrée vient après</translation>
+  </message>
+  <message>
+   <source>the sign-off belongs to another record</source>
+   <translation>la signature appartient à un autre registre</translation>
+  </message>
+  <message>
+   <source>the sign-off names a state that this record was not in shortly before</source>
+   <translation>la signature nomme un état que ce registre n'avait pas peu avant</translation>
+  </message>
+  <message>
+   <source>the sign-off is too old for this entry</source>
+   <translation>la signature est trop ancienne pour cette entrée</translation>
+  </message>
+  <message>
+   <source>the sign-off is of another time than its entry</source>
+   <translation>la signature est d'un autre moment que son entrée</translation>
+  </message>
+  <message>
+   <source>the sign-off was used before</source>
+   <translation>la signature a déjà servi</translation>
+  </message>
+  <message>
+   <source>the cosignature is for another record</source>
+   <translation>la cosignature est pour un autre registre</translation>
+  </message>
+  <message>
+   <source>the cosignature is by nobody who is enrolled as witness</source>
+   <translation>la cosignature n'est de personne qui soit inscrit comme témoin</translation>
+  </message>
+  <message>
+   <source>the cosigned state is not one that this record was in</source>
+   <translation>l'état cosigné n'est pas un état de ce registre</translation>
+  </message>
+  <message>
+   <source>the entry %1 does not hold: %2</source>
+   <translation>l'entrée %1 ne tient pas : %2</translation>
+  </message>
+  <message>
+   <source>it has to be signed, and is not</source>
+   <translation>elle doit être signée, et ne l'est pas</translation>
+  </message>
+  <message>
+   <source>the entry %1 does not hold: %2 signed something else than the entry says</source>
+   <translation>l'entrée %1 ne tient pas : %2 a signé autre chose que ce que dit l'entrée</translation>
+  </message>
+  <message>
+   <source>it is signed by %1 as %2, and says %3 as %4</source>
+   <translation>elle est signée par %1 comme %2, et dit %3 comme %4</translation>
+  </message>
+  <message>
+   <source>the release was signed and not possible at that moment; %1</source>
+   <translation>l'autorisation a été signée et n'était pas possible à ce moment ; %1</translation>
+  </message>
+  <message>
+   <source>this is no checkpoint</source>
+   <translation>ce n'est pas un point de contrôle</translation>
+  </message>
   <message>
    <source>pin %1 of rail %2, module %3</source>
    <translation>la broche %1 du rail %2, module %3</translation>
@@ -3369,6 +3564,10 @@
  </context>
  <context>
   <name>TesterView</name>
+  <message>
+   <source>(no plain text)</source>
+   <translation>(pas du texte lisible)</translation>
+  </message>
   <message>
    <source>Lines as they came and what each became; all are on disk</source>
    <translation>Lignes telles que reçues et ce que chacune est devenue ; toutes sont sur le disque</translation>

@@ -76,7 +76,8 @@ void WindPlot::paint_limit(QPainter& painter, double limit, const QString& name,
   const QPointF left = at(from_ms_, limit);
   painter.drawLine(left, at(to_ms_, limit));
   const QFontMetrics metrics(painter.font());
-  const QString text = name + QStringLiteral(": ") + number_words(limit, 1);
+  const QString text =
+      name + QStringLiteral(": ") + number_words(limit, 1) + QStringLiteral(" m/s");
   const double up = below ? -metrics.ascent() - 3.0 : metrics.descent() + 2.0;
   const QRectF box(left.x() + 6, left.y() - up - metrics.ascent(),
                    metrics.horizontalAdvance(text) + 4, metrics.height());

@@ -3,7 +3,10 @@
 
 #include <gtest/gtest.h>
 
+#include <QLineEdit>
+
 #include "gui/look/glyph.h"
+#include "gui/look/look.h"
 #include "gui/look/palette.h"
 
 namespace walkdown::gui {
@@ -18,6 +21,15 @@ TEST(Contrast, AgreesWithPublishedPairs) {
   EXPECT_NEAR(contrast(QColor(0, 0, 0), QColor(255, 255, 255)), 21.0, 1e-9);
   EXPECT_NEAR(contrast(QColor(0x76, 0x76, 0x76), QColor(255, 255, 255)), 4.54, 0.005);
   EXPECT_NEAR(contrast(QColor(255, 0, 0), QColor(0, 0, 0)), 5.25, 0.01);
+}
+
+// What an empty line is for is said as strongly as other quiet text; Qt would halve it.
+TEST_P(EveryLight, WhatAnEmptyLineSaysCanBeRead) {
+  dress_application({GetParam(), 100});
+  QLineEdit line;
+  line.setPlaceholderText("M01/R1/P05");
+  line.show();
+  EXPECT_EQ(line.palette().color(QPalette::PlaceholderText), palette(GetParam())[Tone::quiet]);
 }
 
 TEST_P(EveryLight, PairingsReachTheirContrast) {

@@ -208,6 +208,29 @@ TEST_F(Reach, BacktabGoesTheSameWayBack) {
   }
 }
 
+// Pressed, these go away or are grey for a while.
+TEST_F(Reach, WhoeverPressesTheSameKeyAgainCallsNoHold) {
+  const auto press_twice = [&](int view, const QString& text) {
+    window_->go(view);
+    QTest::qWait(30);
+    for (auto* each : window_->views()->currentWidget()->findChildren<QPushButton*>()) {
+      if (each->text() != text || !each->isVisible() || !each->isEnabled()) continue;
+      each->setFocus();
+      QTest::keyClick(each, Qt::Key_Space);
+      QTest::qWait(300);
+      QWidget* now = QApplication::focusWidget();
+      EXPECT_TRUE(now == nullptr || !now->property("alarm").toBool()) << text.toStdString();
+      return;
+    }
+    ADD_FAILURE() << "no button: " << text.toStdString();
+  };
+  window_->views()->faults().choose(0);
+  press_twice(3, "Re-hooked: read again");
+  press_twice(1, "Goes in");
+  press_twice(6, "Verify now");
+  press_twice(7, "Make the report");
+}
+
 TEST_F(Reach, TheFocusIsSeenInEveryLight) {
   for (std::size_t light = 0; light < kLights; ++light) {
     window_->dress({static_cast<Light>(light), 100});

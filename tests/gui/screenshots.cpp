@@ -60,6 +60,7 @@ int main(int argc, char** argv) {
   gui::Translator translator;
   if (gui::load_language(translator, {qEnvironmentVariable("LANGUAGE", "en")}, WALKDOWN_QM)) {
     QApplication::installTranslator(&translator);
+    QLocale::setDefault(QLocale(translator.language()));  // as the program's: the decimal comma
   }
   if (argc != 2 || !QDir().mkpath(QString::fromLocal8Bit(argv[1]))) {
     fmt::print(stderr, "Name a folder for the pictures: gui-screenshots DIR\n");

@@ -136,6 +136,15 @@ TEST(Sentences, AreSaidInTheLanguageWithWhatStandsInThem) {
       "plan.csv, Zeile 12, Spalte lead_m, '7x': die einfache L\u00e4nge in Metern schreiben, von 0 "
       "bis "
       "10000, wie 12.5.");
+  EXPECT_EQ(translated("the record does not verify: one of the lines 145 to 979 was changed after "
+                       "it was sealed"),
+            QString::fromUtf8("die Prüfung des Protokolls schlägt fehl: eine der Zeilen 145 bis "
+                              "979 wurde nach dem Versiegeln verändert"));
+  EXPECT_EQ(translated(Error{Code::bad_input, "the file is empty",
+                             "a line, line 4 of it.record, "
+                             "line 12",
+                             ""}),
+            "die Datei ist leer: a line, line 4 of it.record, Zeile 12.");
   EXPECT_EQ(translated("as planned"), "as planned") << "somebody's own words stay";
   EXPECT_EQ(translated(Error{Code::refused, "a hold is lifted with a reason", {}, "write why"}),
             QString::fromUtf8("ein Halt wird mit einem Grund aufgehoben; schreiben, warum."));

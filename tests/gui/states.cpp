@@ -3,7 +3,10 @@
 #include <QTest>
 
 #include "checklist/record/clock.h"
+#include "gui/app/look_dialog.h"
+#include "gui/day/enrol_dialog.h"
 #include "gui/day/sign_dialog.h"
+#include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/new_show/new_show_dialog.h"
 #include "gui/tester/learn_dialog.h"
@@ -14,14 +17,6 @@ namespace {
 
 constexpr std::int64_t kMinute_ms = 60'000;
 using Change = std::function<void(Snapshot&)>;
-
-// Shows the views a changed snapshot until the next real one comes.
-void show_changed(Window& window, const Change& change) {
-  auto changed = std::make_shared<Snapshot>(*window.session()->now());
-  change(*changed);
-  Q_EMIT window.session()->seen(changed);
-  settle();
-}
 
 Stop changed(Window& window, const char* name, int view, const std::function<void()>& go,
              const Change& change) {
@@ -37,6 +32,7 @@ Stop changed(Window& window, const char* name, int view, const std::function<voi
 void all_hold(Snapshot& seen) {
   seen.state.against.clear();
   seen.schedule.feasible = true;
+  seen.schedule.say = "every item holds to the end of the show at 23:34";
   for (auto& stage : seen.state.stages) stage.locked = false;
   for (std::size_t i = 0; i < seen.state.items.size(); ++i) {
     auto& item = seen.state.items[i];
@@ -119,14 +115,22 @@ std::vector<Stop> day_states(Window& window) {
       changed(window, "release-fallen", 0, release, fall),
       changed(window, "hold", 0, release, call_hold),
       changed(window, "item-expired", 0, to_item,
-              item_is(item, day::Standing::expired, "it held until 21:10")),
+              item_is(item, day::Standing::expired, "was answered more than 4 h ago")),
       changed(window, "item-waived", 0, to_item,
-              item_is(item, day::Standing::waived, "waived by Mara Linde: one is at the gate")),
+              item_is(item, day::Standing::waived,
+                      "waived by Mara Linde and Jon Weir: one is at the gate (not answered yet)")),
       changed(window, "item-second", 0, to_item, waits_for_second(item)),
+      changed(
+          window, "stage", 0,
+          [to_item, &list] {
+            to_item();
+            list.findChild<ItemPage*>()->show_stage(1);
+          },
+          [](Snapshot&) {}),
       changed(window, "crew-inside", 1, {}, people_inside),
       changed(window, "custody", 1, {}, hand_over),
       changed(window, "not-written", 6, {},
-              [](Snapshot& seen) { seen.trouble = "The disk is full: nothing is written."; }),
+              [](Snapshot& seen) { seen.trouble = translated("the record cannot be written"); }),
   };
 }
 
@@ -141,16 +145,30 @@ Stop sign_stop(Window& window, const char* name, const Ask& ask) {
 
 std::vector<Stop> dialog_states(Window& window, Demo& demo) {
   std::vector<Stop> out;
-  out.push_back(sign_stop(
-      window, "sign-waiver",
-      {SignDialog::tr("Sign"),
-       QStringLiteral("How many charged extinguishers stand by the field?\nThis covers only the "
-                      "failure as it stands now: not answered yet"),
-       window.session()->checklist().lead,
-       {},
-       QStringLiteral("Reason")}));
+  out.push_back(sign_stop(window, "sign-waiver",
+                          {ItemPage::tr("Waive this item"),
+                           QStringLiteral("How many charged extinguishers stand by the field?\n") +
+                               ItemPage::tr("This covers only the failure as it stands now: %1")
+                                   .arg(translated("not answered yet")),
+                           window.session()->checklist().lead,
+                           {},
+                           ItemPage::tr("Reason")}));
   out.push_back(sign_stop(window, "sign-nobody",
                           {SignDialog::tr("Sign"), QStringLiteral("x"), {"nobody"}, {}, {}}));
+  out.push_back({QStringLiteral("light"), [&](const Look_at& look_at) {
+                   auto* dialog = new LookDialog(window.look(), &window);
+                   dialog->show();
+                   QTest::qWait(50);
+                   look_at(*dialog);
+                   dialog->close();
+                 }});
+  out.push_back({QStringLiteral("enrol"), [&](const Look_at& look_at) {
+                   auto* dialog = new EnrolDialog(*window.session(), &window);
+                   dialog->show();
+                   QTest::qWait(100);
+                   look_at(*dialog);
+                   dialog->close();
+                 }});
   out.push_back({QStringLiteral("new-show-errors"), [&](const Look_at& look_at) {
                    NewShowDialog pages(&window);
                    pages.resize(window.size() * 0.85);
@@ -178,13 +196,14 @@ std::vector<Stop> link_states(Window& window) {
   const auto link = [&window](const char* name, LinkWord word, const char* say) {
     return Stop{QString::fromLatin1(name), [&window, word, say](const Look_at& look_at) {
                   window.go(4);
-                  Q_EMIT window.session()->listener().link_changed(word, QString::fromUtf8(say));
+                  Q_EMIT window.session()->listener().link_changed(word, translated(say));
                   QTest::qWait(20);
                   look_at(window);
                 }};
   };
-  return {link("unplugged", LinkWord::unplugged, "it is looked for again every second"),
-          link("trouble", LinkWord::trouble, "the port belongs to the group dialout"),
+  return {link("unplugged", LinkWord::unplugged, ""),
+          link("trouble", LinkWord::trouble,
+               "/dev/ttyUSB0 belongs to the group dialout, and you are not in it"),
           {QStringLiteral("walk"), [&window](const Look_at& look_at) {
              auto& listener = window.session()->listener();
              window.go(4);
@@ -193,6 +212,35 @@ std::vector<Stop> link_states(Window& window) {
              look_at(window);
              Q_EMIT listener.walk_changed({});
            }}};
+}
+
+std::vector<Stop> pin_states(Window& window) {
+  constexpr plan::PinId kPin{8, 3, 4};
+  const auto stale = [](Snapshot& seen) {
+    auto outcome = std::make_shared<match::Outcome>(*seen.outcome);
+    for (auto& pin : outcome->pins) {
+      if (pin.pin.module == 8) pin.verdict = match::Verdict::stale;
+      if (pin.pin.module == 9) pin.verdict = match::Verdict::unread;
+    }
+    seen.outcome = outcome;
+  };
+  return {changed(
+      window, "pin-stale", 2, [&window] { window.views()->field().show_pin(kPin); }, stale)};
+}
+
+// With nothing open, as the program starts.
+Stop start(Window& shown, Demo& demo) {
+  return {QStringLiteral("start"), [&shown, &demo](const Look_at& look_at) {
+            const record::SystemClock clock;
+            Window window;
+            window.start(clock, demo.places());
+            window.dress(shown.look());
+            window.resize(shown.size());
+            window.show();
+            QTest::qWait(20);
+            look_at(window);
+            shown.dress(shown.look());  // the style forgot it over the other
+          }};
 }
 
 Stop broken_record(Window& shown, Demo& demo) {
@@ -216,16 +264,34 @@ Stop broken_record(Window& shown, Demo& demo) {
         static_cast<void>(QTest::qWaitFor([&] { return window.refusal().contains(path); }, 20'000));
         QTest::qWait(20);
         look_at(window);
+        shown.dress(shown.look());
       }};
 }
 
 }  // namespace
 
+void show_changed(Window& window, const std::function<void(Snapshot&)>& change) {
+  auto changed = std::make_shared<Snapshot>(*window.session()->now());
+  change(*changed);
+  // A real one may be on its way, and would come last.
+  bool overtaken = true;
+  const auto watch = QObject::connect(window.session(), &Session::seen, &window,
+                                      [&](const Seen& seen) { overtaken = seen != changed; });
+  for (int tries = 0; overtaken && tries < 10; ++tries) {
+    Q_EMIT window.session()->seen(changed);
+    settle();
+  }
+  QObject::disconnect(watch);
+}
+
 std::vector<Stop> made_up_states(Window& window, Demo& demo) {
   std::vector<Stop> out = day_states(window);
   for (auto& stop : dialog_states(window, demo)) out.push_back(std::move(stop));
   for (auto& stop : link_states(window)) out.push_back(std::move(stop));
+  for (auto& stop : pin_states(window)) out.push_back(std::move(stop));
+  out.push_back(start(window, demo));
   out.push_back(broken_record(window, demo));
+  for (auto& stop : weather_states(window, demo)) out.push_back(std::move(stop));
   return out;
 }
 

@@ -56,11 +56,11 @@ std::vector<Stop> tour(Window& window) {
                      look_at(pages);
                    }});
   stops.push_back({QStringLiteral("sign"), [&window](const Look_at& look_at) {
-                     Ask ask{QStringLiteral("Lift the hold"),
-                             QStringLiteral("What the hold broke is to be answered anew."),
+                     Ask ask{ReleasePage::tr("Lift the hold"),
+                             ReleasePage::tr("What the hold broke is to be answered anew."),
                              {},
                              {},
-                             QStringLiteral("Reason")};
+                             ReleasePage::tr("Reason")};
                      SignDialog dialog(*window.session(), ask, {}, &window);
                      dialog.show();
                      QTest::qWait(50);

@@ -26,6 +26,12 @@ struct Stop {
 // shown to the views. Nothing of it is in the record.
 [[nodiscard]] std::vector<Stop> made_up_states(Window& window, Demo& demo);
 
+// Wind and thunder, which are entries of the record from then on: the last of all.
+[[nodiscard]] std::vector<Stop> weather_states(Window& window, Demo& demo);
+
+// Shows the views a changed snapshot until the next real one comes.
+void show_changed(Window& window, const std::function<void(Snapshot&)>& change);
+
 // Lays everything out to the end, with no other event: nobody sees a window before that is done.
 void settle();
 

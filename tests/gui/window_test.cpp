@@ -13,6 +13,7 @@
 #include <QTextDocument>
 #include <thread>
 
+#include "checklist/desk/acts.h"
 #include "checklist/desk/copy.h"
 #include "gui/app/settings.h"
 #include "gui/new_show/new_show_dialog.h"
@@ -43,6 +44,7 @@ TEST_F(DemoWindow, AHoldNeedsNoPassphraseAndIsOnDiskWhenItShows) {
   EXPECT_EQ(window_->standing().text(), "hold by somebody, no reason given");
   window_->standing().give_way(true);
   EXPECT_TRUE(window_->standing().isVisible()) << "an alarm gives way to nothing";
+  EXPECT_TRUE(window_->standing().property("alarm").toBool()) << "told from other lines by colour";
   ASSERT_TRUE(desk::hold(session().desk(), "Ines Holm", "a dog inside the line"));
   EXPECT_TRUE(QTest::qWaitFor(
       [&] {
@@ -54,6 +56,28 @@ TEST_F(DemoWindow, AHoldNeedsNoPassphraseAndIsOnDiskWhenItShows) {
   ASSERT_TRUE(copy);
   EXPECT_TRUE(copy->report().holds) << copy->report().why;
   EXPECT_TRUE(copy->state().hold.has_value());
+}
+
+TEST_F(DemoWindow, TheStripShowsNoWindThatTheChecklistDoesNotTake) {
+  auto key = crew_of(demo_->places()).load("Mara Linde", kDemoPassphrase);
+  ASSERT_TRUE(key);
+  const desk::Signer lead{std::move(key).value(), "Mara Linde", "lead"};
+  const StripField& wind = window_->strip().field(Strip::wind);
+  const auto shows = [&](const QString& text) {
+    return QTest::qWaitFor([&] { return wind.text() == text; }, kPatience_ms);
+  };
+  EXPECT_EQ(wind.text(), "not measured");
+  ASSERT_TRUE(desk::hand_wind(session().desk(), lead, {3100, 5200, 600'000}));
+  EXPECT_TRUE(shows("3.1, gust 5.2 m/s")) << wind.text().toStdString();
+  Snapshot later = *session().now();
+  day::ItemState& item = later.state.items[session().checklist().item("wind")];
+  item.standing = day::Standing::expired;
+  item.why = "was read more than 45 min ago";
+  const Said old = wind_words(later, session().checklist());
+  EXPECT_EQ(old.text, "expired");
+  EXPECT_TRUE(old.more.contains("5.2 m/s")) << old.more.toStdString();
+  ASSERT_TRUE(desk::hand_wind(session().desk(), lead, {9800, 13'400, 600'000}));
+  EXPECT_TRUE(shows("! 9.8, gust 13.4 m/s")) << wind.text().toStdString();
 }
 
 TEST_F(DemoWindow, AnAnswerIsSignedAndAWrongPassphraseIsNot) {
@@ -87,6 +111,8 @@ TEST_F(DemoWindow, FaultsAreFoundMendedAsToldAndReadAgain) {
   FaultsView& faults = window_->views()->faults();
   ASSERT_TRUE(QTest::qWaitFor([&] { return faults.model().rowCount({}) > 0; }, kPatience_ms));
   window_->go(3);
+  EXPECT_EQ(faults.findChild<QListView*>()->currentIndex().row(), 0)
+      << "nobody looked yet: the first of the walk";
   const int before = faults.model().rowCount({});
   faults.choose(0);
   const auto pins = faults.model().faults()[0].pins;
