@@ -130,7 +130,7 @@ void first_page(Page& page) {
       "the one on paper. One that was written down earlier in the day is that of an earlier "
       "moment: the last section tells how it is checked.</p></div>\n",
       esc(model.file), esc(model.check.mark));
-  page.add("<div class=\"qr\">{}the mark</div></header>\n", qr_svg(model.check.mark));
+  page.add("<div class=\"qr\">{}<div>the mark</div></div></header>\n", qr_svg(model.check.mark));
   says(page);
   facts(page);
   page.section("Release");

@@ -51,15 +51,28 @@ void Page::section(std::string_view title) {
   add("<section id=\"s{}\"><h2><span class=\"no\">{}</span>{}</h2>\n", sections_, sections_, title);
 }
 
+namespace {
+
+// One word that no narrow column needs to break.
+bool is_word(std::string_view cell) {
+  constexpr std::size_t kMost = 12;
+  return !cell.empty() && cell.size() <= kMost && cell.find_first_of(" <") == cell.npos;
+}
+
+}  // namespace
+
 void Page::table(const std::vector<std::string>& head,
                  const std::vector<std::vector<std::string>>& rows, std::string_view css) {
-  // The width is said here too, for readers of HTML that take it from no style sheet.
-  add("<table class=\"{}\" width=\"100%\"><thead><tr>", css);
+  // The width is said here too, for readers of HTML that take it from no style sheet; one of them
+  // rounds it upwards, and would need to scroll to the side.
+  add("<table class=\"{}\" width=\"99%\"><thead><tr>", css);
   for (const std::string& cell : head) add("<th>{}</th>", cell);
   out += "</tr></thead><tbody>\n";
   for (const auto& row : rows) {
     out += "<tr>";
-    for (const std::string& cell : row) add("<td>{}</td>", cell);
+    for (const std::string& cell : row) {
+      add("<td{}>{}</td>", is_word(cell) ? " class=\"stands\"" : "", cell);
+    }
     out += "</tr>\n";
   }
   out += "</tbody></table>\n";

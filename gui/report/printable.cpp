@@ -52,10 +52,12 @@ QString with_images(const QString& html, QTextDocument& document, int width_px,
     if (light.light != Light::day) recolour(image, light, is_code(svg));
     const QString name = QStringLiteral("drawing:%1").arg(++count);
     document.addResource(QTextDocument::ImageResource, QUrl(name), image);
-    out += QStringLiteral("<img src='%1' width='%2' height='%3'>")
-               .arg(name)
-               .arg(image.width() / kSharp)
-               .arg(image.height() / kSharp);
+    // By the line height of the text, a tall image would have half of its height as a gap above.
+    out +=
+        QStringLiteral("<div style='line-height:100%'><img src='%1' width='%2' height='%3'></div>")
+            .arg(name)
+            .arg(image.width() / kSharp)
+            .arg(image.height() / kSharp);
   }
   return out + html.mid(at);
 }

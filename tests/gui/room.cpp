@@ -8,10 +8,12 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QStyle>
 #include <QStyleOptionComboBox>
+#include <QTextBrowser>
 
 namespace walkdown::gui {
 namespace {
@@ -82,6 +84,9 @@ QSize needed(const QWidget& widget) {
   if (const auto* area = qobject_cast<const QScrollArea*>(&widget);
       area != nullptr && area->widget() != nullptr) {
     return {area->widget()->width() + area->width() - area->viewport()->width(), 0};
+  }
+  if (const auto* text = qobject_cast<const QTextBrowser*>(&widget)) {
+    return {text->width() + text->horizontalScrollBar()->maximum(), 0};
   }
   return {};
 }
