@@ -4,12 +4,18 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "gui/faults/fault_readings.h"
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
 #include "gui/parts/paper.h"
 #include "gui/parts/top_layout.h"
 
 namespace walkdown::gui {
+namespace {
+
+constexpr std::size_t kMostReadings = 12;
+
+}  // namespace
 
 FaultsView::FaultsView(Session& session, QWidget* parent)
     : QWidget(parent),
@@ -20,6 +26,7 @@ FaultsView::FaultsView(Session& session, QWidget* parent)
       where_(label({}, 1.5)),
       say_(label({}, 1.7)),
       sure_(quiet_label({})),
+      readings_(label({})),
       from_(new QComboBox) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -60,8 +67,8 @@ QWidget* FaultsView::make_page() {
     }
   });
   next_ = button(tr("Next to do"), [this] { choose_next(); });
-  for (QWidget* widget :
-       std::initializer_list<QWidget*>{kind_, where_, say_, sure_, press_, next_, look_at_}) {
+  for (QWidget* widget : std::initializer_list<QWidget*>{kind_, where_, say_, sure_, press_, next_,
+                                                         look_at_, readings_}) {
     layout->addWidget(widget);
   }
   return scrolled(page);
@@ -154,6 +161,9 @@ void FaultsView::show_fault() {
   QString sure = to_do ? tr("Confidence: %1 %").arg(fault->confidence_pct) : QString();
   if (to_do && !fault->runner_up.isEmpty()) sure += tr(". Or else: %1").arg(fault->runner_up);
   sure_->setText(sure);
+  const bool read = to_do && shown_;
+  readings_->setText(read ? readings_words(*shown_, fault->pins, kMostReadings).join(QChar('\n'))
+                          : QString());
   press_->setVisible(to_do && !fault->pins.empty());
   look_at_->setVisible(any && !fault->pins.empty());
   next_->setVisible(any && !to_do && !positions_of(model_.faults()).empty());
@@ -177,9 +187,9 @@ SheetHead FaultsView::sheet_head() const {
 void FaultsView::print() {
   ask_to_print(
       this,
-      [faults = model_.faults(), head = sheet_head()] {
+      [faults = model_.faults(), outcome = shown_, head = sheet_head()] {
         auto sheet = std::make_unique<QTextDocument>();
-        fill_walk_sheet(*sheet, faults, head);
+        fill_walk_sheet(*sheet, faults, outcome ? *outcome : match::Outcome{}, head);
         return sheet;
       },
       [this](bool printed) {

@@ -60,6 +60,7 @@ class FaultsView : public QWidget {
   QLabel* where_;
   QLabel* say_;
   QLabel* sure_;
+  QLabel* readings_;
   QPushButton* press_;
   QPushButton* look_at_;
   QPushButton* next_;

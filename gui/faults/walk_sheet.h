@@ -17,7 +17,8 @@ struct SheetHead {
   double length_m = 0;
 };
 
-// Black on white, whatever the light.
-void fill_walk_sheet(QTextDocument& sheet, const std::vector<Fault>& faults, const SheetHead& head);
+// Black on white, whatever the light. `outcome` is what the faults were taken from.
+void fill_walk_sheet(QTextDocument& sheet, const std::vector<Fault>& faults,
+                     const match::Outcome& outcome, const SheetHead& head);
 
 }  // namespace walkdown::gui

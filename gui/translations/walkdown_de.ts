@@ -191,6 +191,28 @@
   </message>
  </context>
  <context>
+  <name>FaultReadings</name>
+  <message>
+   <source>nothing planned</source>
+   <translation>nichts geplant</translation>
+  </message>
+  <message>
+   <source>planned %1 to %2 ohm</source>
+   <translation>geplant %1 bis %2 Ohm</translation>
+  </message>
+  <message>
+   <source>%1, %2 ohm</source>
+   <translation>%1, %2 Ohm</translation>
+  </message>
+  <message numerus="yes">
+   <source>and %n more</source>
+   <translation>
+    <numerusform>und %n weiterer</numerusform>
+    <numerusform>und %n weitere</numerusform>
+   </translation>
+  </message>
+ </context>
+ <context>
   <name>Faults</name>
   <message>
    <source>fits now</source>

@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
  <context>
+  <name>FaultReadings</name>
+  <message numerus="yes">
+   <source>and %n more</source>
+   <translation>
+    <numerusform>and %n more</numerusform>
+    <numerusform>and %n more</numerusform>
+   </translation>
+  </message>
+ </context>
+ <context>
   <name>Faults</name>
   <message numerus="yes">
    <source>%1 and %n more</source>

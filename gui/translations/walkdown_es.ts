@@ -191,6 +191,28 @@
   </message>
  </context>
  <context>
+  <name>FaultReadings</name>
+  <message>
+   <source>nothing planned</source>
+   <translation>nada previsto</translation>
+  </message>
+  <message>
+   <source>planned %1 to %2 ohm</source>
+   <translation>previsto de %1 a %2 ohmios</translation>
+  </message>
+  <message>
+   <source>%1, %2 ohm</source>
+   <translation>%1, %2 ohmios</translation>
+  </message>
+  <message numerus="yes">
+   <source>and %n more</source>
+   <translation>
+    <numerusform>y %n más</numerusform>
+    <numerusform>y %n más</numerusform>
+   </translation>
+  </message>
+ </context>
+ <context>
   <name>Faults</name>
   <message>
    <source>fits now</source>

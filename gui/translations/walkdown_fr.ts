@@ -191,6 +191,28 @@
   </message>
  </context>
  <context>
+  <name>FaultReadings</name>
+  <message>
+   <source>nothing planned</source>
+   <translation>rien de prévu</translation>
+  </message>
+  <message>
+   <source>planned %1 to %2 ohm</source>
+   <translation>prévu %1 à %2 ohm</translation>
+  </message>
+  <message>
+   <source>%1, %2 ohm</source>
+   <translation>%1, %2 ohm</translation>
+  </message>
+  <message numerus="yes">
+   <source>and %n more</source>
+   <translation>
+    <numerusform>et %n autre</numerusform>
+    <numerusform>et %n autres</numerusform>
+   </translation>
+  </message>
+ </context>
+ <context>
   <name>Faults</name>
   <message>
    <source>fits now</source>

@@ -6,8 +6,10 @@
 #include <QAbstractItemModelTester>
 
 #include "gui/faults/fault_model.h"
+#include "gui/faults/fault_readings.h"
 #include "gui/faults/rounds.h"
 #include "gui/faults/walk_sheet.h"
+#include "gui/look/words.h"
 #include "tests/gui/wide_field.h"
 
 namespace walkdown::gui {
@@ -151,6 +153,27 @@ TEST(FaultList, NamesRunsOfPinsShort) {
   EXPECT_EQ(pins_words({}), "the whole field");
 }
 
+TEST(FaultReadings, TellWhatHangsThereAgainstThePlanAndWhatDoesNotFitFirst) {
+  match::Outcome outcome = outcome_of(wide_field(1, 1).plan, match::Verdict::fits);
+  match::PinVerdict& low = outcome.pins.at(2);
+  low.verdict = match::Verdict::low;
+  low.ohm = 4.05;
+  low.low = 9.07;
+  low.high = 11.79;
+  outcome.pins.at(3).verdict = match::Verdict::open;
+  std::vector<plan::PinId> pins;
+  for (std::size_t i = 0; i < 5; ++i) pins.push_back(outcome.pins.at(i).pin);
+  const QStringList lines = readings_words(outcome, pins, 3);
+  ASSERT_EQ(lines.size(), 4);
+  EXPECT_EQ(lines[0],
+            QString("M01/R1/P03: low, %1 ohm (planned %2 to %3 ohm)")
+                .arg(number_words(4.05, 2), number_words(9.07, 2), number_words(11.79, 2)));
+  EXPECT_TRUE(lines[1].startsWith("M01/R1/P04: open")) << lines[1].toStdString();
+  EXPECT_TRUE(lines[2].startsWith("M01/R1/P01: fits")) << lines[2].toStdString();
+  EXPECT_TRUE(lines[3].contains("2 more")) << lines[3].toStdString();
+  EXPECT_TRUE(readings_words(outcome, {{99, 1, 1}}, 3).isEmpty());
+}
+
 TEST(FaultModel, IsAModel) {
   FaultModel model;
   const QAbstractItemModelTester tester(&model,
@@ -169,7 +192,7 @@ TEST(WalkSheet, HoldsWhatIsToDoAndNotWhatIsDone) {
   match::Outcome outcome = outcome_of(plan, match::Verdict::fits);
   outcome.findings = {finding(match::Kind::open, {{1, 1, 2}})};
   QTextDocument sheet;
-  fill_walk_sheet(sheet, faults_of(plan, outcome, {rehook({{1, 1, 9}})}),
+  fill_walk_sheet(sheet, faults_of(plan, outcome, {rehook({{1, 1, 9}})}), outcome,
                   {"ABCD 0123", "Place 1", 420.4});
   const QString text = sheet.toPlainText();
   EXPECT_TRUE(text.contains("M01/R1/P02"));
