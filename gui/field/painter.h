@@ -52,7 +52,7 @@ class FieldPainter {
 
  private:
   void ground(QPainter& painter, const Lens& lens) const;
-  void outline_name(QPainter& painter, const Outline& outline, const Lens& lens) const;
+  void outline_names(QPainter& painter, const Lens& lens) const;
   void sort_cells(const QRectF& seen, const CellFacts& facts);
   void bars(QPainter& painter, const Lens& lens);
   void free_cells(QPainter& painter, const Lens& lens);

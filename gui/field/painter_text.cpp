@@ -43,7 +43,7 @@ void FieldPainter::ground(QPainter& painter, const Lens& lens) const {
       painter.drawPolyline(line);
     }
   }
-  for (const Outline& outline : scene_->outlines) outline_name(painter, outline, lens);
+  outline_names(painter, lens);
   painter.setPen(QPen(palette[Tone::rule], 1));
   for (const PositionBlock& block : scene_->positions) {
     if (!block.on_site) continue;
@@ -51,22 +51,30 @@ void FieldPainter::ground(QPainter& painter, const Lens& lens) const {
   }
 }
 
-// At the highest point of the outline, inside it where it is a ring.
-void FieldPainter::outline_name(QPainter& painter, const Outline& outline, const Lens& lens) const {
-  if (outline.line.isEmpty()) return;
-  painter.setPen(look_.palette()[Tone::quiet]);
-  const QRectF box = lens.to_screen(outline.line.boundingRect());
-  // Not out of the picture, as far as that can be helped.
-  const double most = painter.viewport().width() -
-                      QFontMetricsF(painter.font()).horizontalAdvance(outline.name) - 4.0;
-  const double left =
-      box.left() < painter.viewport().width() ? std::min(box.left() + 4, most) : box.left() + 4;
-  // No other line goes through the words.
+// At the highest point of the outline, inside it where it is a ring. A name that would lie under a
+// position or on another name waits until there is room.
+void FieldPainter::outline_names(QPainter& painter, const Lens& lens) const {
   const QFontMetricsF metrics(painter.font());
-  const QRectF plate(left, box.top() - metrics.height() - 2,
-                     metrics.horizontalAdvance(outline.name), metrics.height());
-  painter.fillRect(plate, look_.palette()[Tone::ground]);
-  painter.drawText(QPointF(left, plate.top() + metrics.ascent()), outline.name);
+  std::vector<QRectF> taken;
+  taken.reserve(scene_->positions.size() + scene_->outlines.size());
+  for (const PositionBlock& block : scene_->positions) taken.push_back(lens.to_screen(block.box));
+  for (const Outline& outline : scene_->outlines) {
+    if (outline.line.isEmpty()) continue;
+    const QRectF box = lens.to_screen(outline.line.boundingRect());
+    const double wide = metrics.horizontalAdvance(outline.name);
+    // Not out of the picture, as far as that can be helped.
+    const double right = painter.viewport().width();
+    const double left =
+        box.left() < right ? std::min(box.left() + 4, right - wide - 4.0) : box.left() + 4;
+    const QRectF plate(left, box.top() - metrics.height() - 2, wide, metrics.height());
+    const auto meets = [&](const QRectF& other) { return other.intersects(plate); };
+    if (std::any_of(taken.begin(), taken.end(), meets)) continue;
+    taken.push_back(plate);
+    // No other line goes through the words.
+    painter.fillRect(plate, look_.palette()[Tone::ground]);
+    painter.setPen(look_.palette()[Tone::quiet]);
+    painter.drawText(QPointF(left, plate.top() + metrics.ascent()), outline.name);
+  }
 }
 
 void FieldPainter::modules(QPainter& painter, const QRectF& seen, const Lens& lens) const {

@@ -3655,7 +3655,7 @@
   </message>
   <message>
    <source>ends first: %1</source>
-   <translation>termina primero: %1</translation>
+   <translation>primero: %1</translation>
   </message>
  </context>
  <context>
