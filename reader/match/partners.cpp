@@ -12,8 +12,9 @@ namespace {
 constexpr double kCell = 0.4;         // ohm
 constexpr std::int32_t kBare = -100;  // the cell of "nothing": over range, or no load planned
 constexpr std::size_t kMostEqual = 32;
-constexpr double kShared = 0.3;     // of the bad slots of the side that has fewer
-constexpr double kLeastShared = 2;  // one alone may be two pins that changed places
+constexpr double kShared = 0.3;       // of the bad slots of the side that has fewer
+constexpr double kSharedMore = 0.15;  // of the side that has more
+constexpr double kLeastShared = 2;    // one alone may be two pins that changed places
 constexpr std::uint64_t kMix = 0x9E3779B97F4A7C15U;
 
 struct Mark {
@@ -159,11 +160,12 @@ class Finder {
     for (std::size_t i = 0; i < pairs.size();) {
       std::size_t end = i;
       while (end < pairs.size() && pairs[end] == pairs[i]) ++end;
-      const std::uint32_t both = std::min(of[pairs[i].first].bad, of[pairs[i].second].bad);
+      const auto [fewer, more] = std::minmax(of[pairs[i].first].bad, of[pairs[i].second].bad);
       const auto shared = static_cast<double>(end - i);
       const auto [a, b] = pairs[i];
       const bool pays = shared >= kLeastShared || of[a].excess + of[b].excess > price(a, b);
-      if (shared >= kShared * both && pays) pairs[kept++] = pairs[i];
+      const bool often = shared >= kShared * fewer && shared >= kSharedMore * more;
+      if (often && pays) pairs[kept++] = pairs[i];
       i = end;
     }
     pairs.resize(kept);

@@ -6,6 +6,12 @@
 #include <iterator>
 
 namespace walkdown::match {
+namespace {
+
+constexpr double kRounding = 1e-9;  // nats: the same sum in another order
+
+}  // namespace
+
 double Search::gain(std::uint32_t slot, std::uint32_t spec) const {
   if (state_.on[slot] == spec || field_.slots[slot].seen.unread()) return 0;
   // The same pairs come up again and again: in every round, and once more when rivals are weighed.
@@ -84,7 +90,8 @@ void Search::swaps(std::uint32_t slot, Events& out) const {
   }
 }
 
-// The same sum as weigh(), of bounds: a wrong pair is gone after a few slots.
+// The same sum as in weigh(), of bounds: a wrong pair is gone after a few slots. One that is left
+// has each bound replaced by what the slot really saves, until the rest cannot pay any more.
 bool Search::hopeless(const Exchange& exchange) const {
   double room = -exchange.price;
   for (const Run& run : exchange.runs) room += excess(run.a, run.count) + excess(run.b, run.count);
@@ -96,6 +103,18 @@ bool Search::hopeless(const Exchange& exchange) const {
       const std::uint32_t b = run.b + i;
       room -= state_.excess[a] - most(a, state_.on[b]) + state_.excess[b] - most(b, state_.on[a]);
       if (room < keep_) return true;
+    }
+  }
+  // What is wrong most comes first: there the bound promises most.
+  for (const bool bad : {true, false}) {
+    for (const Run& run : exchange.runs) {
+      for (std::uint32_t i = 0; i < run.count; ++i) {
+        for (const auto& [slot, other] : {std::pair{run.a + i, run.b + i}, {run.b + i, run.a + i}}) {
+          if ((state_.excess[slot] > kBad) != bad) continue;
+          room -= most(slot, state_.on[other]) - gain(slot, state_.on[other]);
+          if (room < keep_ - kRounding) return true;
+        }
+      }
     }
   }
   return false;
