@@ -103,7 +103,8 @@ class Finder {
         [&](std::uint32_t a, std::uint32_t b) {
           const std::uint32_t ra = field_.rail_of[a];
           const std::uint32_t rb = field_.rail_of[b];
-          if (field_.module_of[ra] != field_.module_of[rb]) out.emplace_back(ra, rb);
+          if (field_.module_of[ra] == field_.module_of[rb]) return;
+          if (alike(rails_[ra], rails_[rb])) out.emplace_back(ra, rb);
         });
     keep_frequent(out, rails_,
                   [&](std::uint32_t a, std::uint32_t b) { return prices_.rails(a, b); });
@@ -123,7 +124,7 @@ class Finder {
         [&](std::uint32_t a, std::uint32_t b) {
           const std::uint32_t ma = field_.module_of[field_.rail_of[a]];
           const std::uint32_t mb = field_.module_of[field_.rail_of[b]];
-          if (ma != mb) out.emplace_back(ma, mb);
+          if (ma != mb && alike(modules_[ma], modules_[mb])) out.emplace_back(ma, mb);
         });
     keep_frequent(out, modules_, [&](std::uint32_t, std::uint32_t) { return prices_.modules(); });
   }
@@ -147,28 +148,35 @@ class Finder {
     pairs.erase(std::unique(pairs.begin(), pairs.end()), pairs.end());
   }
 
+  // What one side has can be enough for keep_frequent() to keep the pair.
+  static bool alike(const Count& a, const Count& b) {
+    return std::min(a.bad, b.bad) >= kSharedMore * std::max(a.bad, b.bad);
+  }
+
   // An exchange leaves its mark on most bad slots of both sides; a pair that shares fewer of them
   // met by chance. Where only one is shared, two pins may have changed places instead: it is kept
   // where what is wrong on both sides pays for the exchange.
   template <typename Price>
   static void keep_frequent(SlotPairs& pairs, const std::vector<Count>& of, Price price) {
-    for (auto& [a, b] : pairs) {
-      if (a > b) std::swap(a, b);
+    std::vector<std::uint64_t> found;  // as one number they sort in half the time
+    found.reserve(pairs.size());
+    for (const auto& [a, b] : pairs) {
+      found.push_back((std::uint64_t{std::min(a, b)} << 32U) | std::max(a, b));
     }
-    std::sort(pairs.begin(), pairs.end());
-    std::size_t kept = 0;
-    for (std::size_t i = 0; i < pairs.size();) {
-      std::size_t end = i;
-      while (end < pairs.size() && pairs[end] == pairs[i]) ++end;
-      const auto [fewer, more] = std::minmax(of[pairs[i].first].bad, of[pairs[i].second].bad);
-      const auto shared = static_cast<double>(end - i);
-      const auto [a, b] = pairs[i];
-      const bool pays = shared >= kLeastShared || of[a].excess + of[b].excess > price(a, b);
+    std::sort(found.begin(), found.end());
+    pairs.clear();
+    for (auto at = found.begin(); at != found.end();) {
+      const auto end =
+          std::find_if(at, found.end(), [&](std::uint64_t each) { return each != *at; });
+      const auto a = static_cast<std::uint32_t>(*at >> 32U);
+      const auto b = static_cast<std::uint32_t>(*at);
+      const auto shared = static_cast<double>(end - at);
+      const auto [fewer, more] = std::minmax(of[a].bad, of[b].bad);
       const bool often = shared >= kShared * fewer && shared >= kSharedMore * more;
-      if (often && pays) pairs[kept++] = pairs[i];
-      i = end;
+      const bool pays = shared >= kLeastShared || of[a].excess + of[b].excess > price(a, b);
+      if (often && pays) pairs.emplace_back(a, b);
+      at = end;
     }
-    pairs.resize(kept);
   }
 
   // Where all loads are alike only free pins differ: two exchanged rails each read as the other is
@@ -177,6 +185,7 @@ class Finder {
     std::vector<Pattern> rails(field_.rails.size());
     std::vector<Pattern> modules(field_.modules.size());
     for (std::uint32_t r = 0; r < rails.size(); ++r) {
+      if (modules_[field_.module_of[r]].bad == 0) continue;
       rails[r] = pattern(r);
       Pattern& whole = modules[field_.module_of[r]];
       whole.shown = whole.shown * kMix + rails[r].shown;

@@ -56,6 +56,11 @@ struct RailRoom {
   std::vector<double> bare_gain;     // by slot, weighed
   std::vector<std::pair<int, int>> moves;  // of a sequence: position, source position
   std::vector<char> filled;
+  struct Ring {
+    int lo = 0, end = 0;  // positions [lo, end)
+    double net = 0;
+  };
+  std::vector<Ring> rings;  // wraps that would pay
 };
 
 }  // namespace walkdown::match

@@ -115,7 +115,7 @@ class Search {
     std::uint64_t pair = ~std::uint64_t{0};  // slot and spec
     double cost = 0;
   };
-  static constexpr unsigned kKnownBits = 16;
+  static constexpr unsigned kKnownBits = 13;
   mutable std::vector<Known> known_ = std::vector<Known>(std::size_t{1} << kKnownBits);
 };
 

@@ -94,7 +94,9 @@ class RailSearch {
   void slide(int lo, int end, double net, double price);
   void sequence(int lo, double price);
   void wraps(double price);
-  void wrap(int lo, int end, double net, double price);
+  void wrap(int lo, int end, double net);
+  void add_rings(double price);
+  void add_ring(const RailRoom::Ring& ring, double price);
   [[nodiscard]] Event shift_event(double net, double price) const;
   void member(Event& event, int u) const;
 

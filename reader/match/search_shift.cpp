@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <tuple>
 #include <utility>
 
 #include "reader/match/search_rail.h"
@@ -16,6 +17,7 @@ constexpr double kUnknown = 1e300;
 constexpr double kOneOfThree = 1.0986122886681098;  // ln 3
 constexpr double kLeastBody = 0.5;  // nats that a ring saves beside its head: the longer part of it
                                     // lies there, or it is a shorter one the other way round
+constexpr double kPoorCopy = 15;    // nats below a better one: far beyond the room that rivals have
 constexpr int kMostBlock = 160;     // pins of a wrapped block at most
 
 // Sum of the first n of values that fall.
@@ -206,6 +208,7 @@ void RailSearch::member(Event& event, int u) const {
 }
 
 void RailSearch::wraps(double price) {
+  room_.rings.clear();
   for (int lo = 0; lo + size_ + 1 < n_ && !(bounding_ && wrap_hope_); ++lo) {
     const double least = std::max(kLeastBody, search_.keep_ + price - wrong(lo, lo + size_));
     if (at_best(lo + size_, lo + size_ + 1) < least) continue;
@@ -213,12 +216,13 @@ void RailSearch::wraps(double price) {
     for (int end = lo + size_ + 2; end <= last; ++end) {
       if (at_best(lo + size_, end) < least) break;
       const double body = along(lo + size_, end);
-      if (body >= least) wrap(lo, end, body - price, price);
+      if (body >= least) wrap(lo, end, body - price);
     }
   }
+  add_rings(price);
 }
 
-void RailSearch::wrap(int lo, int end, double net, double price) {
+void RailSearch::wrap(int lo, int end, double net) {
   const int length = end - lo;
   double hope = net;
   for (int u = lo; u < lo + size_ && !bounding_; ++u) {
@@ -228,12 +232,37 @@ void RailSearch::wrap(int lo, int end, double net, double price) {
   for (int u = lo; u < lo + size_; ++u) net += gain(flip(u), flip(u + length - size_));
   if (net < search_.keep_) return;
   wrap_hope_ = true;
-  if (bounding_) return;
-  Event event = shift_event(net, price);
+  if (!bounding_) room_.rings.push_back({lo, end, net});
+}
+
+// A rail that has little in common with its plan holds thousands of rings, nearly all of them poor
+// copies of a few: those that lie over a much better one are no rivals of it.
+void RailSearch::add_rings(double price) {
+  auto& rings = room_.rings;
+  std::sort(rings.begin(), rings.end(), [](const RailRoom::Ring& a, const RailRoom::Ring& b) {
+    return a.net != b.net ? a.net > b.net : std::tie(a.lo, a.end) < std::tie(b.lo, b.end);
+  });
+  std::size_t apart =
+      0;  // those up to here lie beside each other, and each is the best where it is
+  for (std::size_t i = 0; i < rings.size(); ++i) {
+    const RailRoom::Ring ring = rings[i];
+    const auto over = std::find_if(
+        rings.begin(), rings.begin() + static_cast<std::ptrdiff_t>(apart),
+        [&](const RailRoom::Ring& other) { return ring.lo < other.end && other.lo < ring.end; });
+    const bool is_apart = over == rings.begin() + static_cast<std::ptrdiff_t>(apart);
+    if (!is_apart && over->net - ring.net > kPoorCopy) continue;
+    add_ring(ring, price);
+    if (is_apart) rings[apart++] = ring;
+  }
+}
+
+void RailSearch::add_ring(const RailRoom::Ring& ring, double price) {
+  const int length = ring.end - ring.lo;
+  Event event = shift_event(ring.net, price);
   event.effects.reserve(static_cast<std::size_t>(length));
   event.members.reserve(static_cast<std::size_t>(length));
-  for (int u = lo; u < end; ++u) {
-    const int source = u < lo + size_ ? u + length - size_ : u - size_;
+  for (int u = ring.lo; u < ring.end; ++u) {
+    const int source = u < ring.lo + size_ ? u + length - size_ : u - size_;
     event.effects.push_back(effect(flip(u), flip(source)));
     member(event, u);
   }
