@@ -56,11 +56,13 @@ struct RailRoom {
   std::vector<double> bare_gain;     // by slot, weighed
   std::vector<std::pair<int, int>> moves;  // of a sequence: position, source position
   std::vector<char> filled;
-  struct Ring {
+  enum class Form : std::uint8_t { slide, sequence, wrap };
+  struct Shift {
     int lo = 0, end = 0;  // positions [lo, end)
     double net = 0;
+    Form form = Form::slide;
   };
-  std::vector<Ring> rings;  // wraps that would pay
+  std::vector<Shift> found;  // those of one size that would pay
 };
 
 }  // namespace walkdown::match

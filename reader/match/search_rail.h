@@ -91,14 +91,14 @@ class RailSearch {
   void slides_from(int lo, double price);
   [[nodiscard]] int end_of_run(int lo) const;
   [[nodiscard]] int end_by_count(int lo) const;
-  void slide(int lo, int end, double net, double price);
+  void slide(int lo, int end, double net);
+  int lay_sequence(int lo);
   void sequence(int lo, double price);
   void wraps(double price);
   void wrap(int lo, int end, double net);
-  void add_rings(double price);
-  void add_ring(const RailRoom::Ring& ring, double price);
-  [[nodiscard]] Event shift_event(double net, double price) const;
-  void member(Event& event, int u) const;
+  void add_found(double price);
+  void add_shift(const RailRoom::Shift& shift, double price);
+  void add_sequence(int lo, int end, Event& event);
 
   const Search& search_;
   const State& state_;

@@ -105,23 +105,24 @@ double RailSearch::bared(int from, int to) {
 
 // Three readings of "until free pins have taken them in"; for a shift by one they are the same.
 void RailSearch::slides(double price) {
-  for (int lo = 0; lo < n_ && !(bounding_ && slide_hope_); ++lo) slides_from(lo, price);
+  const double shared = price + (size_ > 1 ? kOneOfThree : 0);
+  room_.found.clear();
+  for (int lo = 0; lo < n_ && !(bounding_ && slide_hope_); ++lo) slides_from(lo, shared);
+  add_found(shared);
 }
 
 void RailSearch::slides_from(int lo, double price) {
-  if (!loaded(lo)) return;
-  const double shared = price + (size_ > 1 ? kOneOfThree : 0);
-  if (wrong(lo, n_) - shared < search_.keep_) return;
+  if (!loaded(lo) || wrong(lo, n_) - price < search_.keep_) return;
   const int after = std::min(n_, lo + size_);
   const double start = bared(lo, after);
-  if (start < -kStrayToo || start + excess_ - shared < search_.keep_) return;
-  if (start + at_best(after, after) - shared >= search_.keep_) {
+  if (start < -kStrayToo || start + excess_ - price < search_.keep_) return;
+  if (start + at_best(after, after) - price >= search_.keep_) {
     const int run = end_of_run(lo);
-    slide(lo, run, start + along(after, run) - shared, shared);
+    slide(lo, run, start + along(after, run) - price);
     const int count = size_ == 1 ? run : end_by_count(lo);
-    if (count != run) slide(lo, count, start + along(after, count) - shared, shared);
+    if (count != run) slide(lo, count, start + along(after, count) - price);
   }
-  if (size_ > 1) sequence(lo, shared);
+  if (size_ > 1) sequence(lo, price);
 }
 
 // The first place where `size` free pins lie side by side, or the rail's end.
@@ -144,23 +145,15 @@ int RailSearch::end_by_count(int lo) const {
   return n_;
 }
 
-void RailSearch::slide(int lo, int end, double net, double price) {
+void RailSearch::slide(int lo, int end, double net) {
   if (net < search_.keep_) return;
   slide_hope_ = true;
-  if (bounding_) return;
-  Event event = shift_event(net, price);
-  event.effects.reserve(static_cast<std::size_t>(end - lo));
-  event.members.reserve(static_cast<std::size_t>(end - lo));
-  for (int u = lo; u < end; ++u) {
-    event.effects.push_back(effect(flip(u), u - size_ < lo ? -1 : flip(u - size_)));
-    member(event, u);
-  }
-  add(std::move(event));
+  if (!bounding_) room_.found.push_back({lo, end, net, RailRoom::Form::slide});
 }
 
 // Each load in turn goes to the next pin: a free pin of the plan is skipped, and the rest is one
-// pin less behind.
-void RailSearch::sequence(int lo, double price) {
+// pin less behind. Returns the position behind the last that takes part.
+int RailSearch::lay_sequence(int lo) {
   auto& moves = room_.moves;
   moves.clear();
   int behind = size_;
@@ -171,44 +164,28 @@ void RailSearch::sequence(int lo, double price) {
     else if (u + behind < n_)
       moves.emplace_back(u + behind, u);
   }
-  double net = -price;
   room_.filled.assign(static_cast<std::size_t>(n_), 0);
-  for (const auto& [to, from] : moves) {
+  for (const auto& [to, from] : moves) room_.filled[static_cast<std::size_t>(to)] = 1;
+  return u;
+}
+
+void RailSearch::sequence(int lo, double price) {
+  const int end = lay_sequence(lo);
+  double net = -price;
+  for (const auto& [to, from] : room_.moves) {
     net += gain(flip(to), flip(from));
-    room_.filled[static_cast<std::size_t>(to)] = 1;
     if (net + excess_ < search_.keep_) return;
   }
-  for (int v = lo; v < u; ++v) {
+  for (int v = lo; v < end; ++v) {
     if (room_.filled[static_cast<std::size_t>(v)] == 0) net += bare(flip(v));
   }
   if (net < search_.keep_) return;
   slide_hope_ = true;
-  if (bounding_) return;
-  Event event = shift_event(net, price);
-  for (const auto& [to, from] : moves) event.effects.push_back(effect(flip(to), flip(from)));
-  for (int v = lo; v < u; ++v) {
-    if (room_.filled[static_cast<std::size_t>(v)] == 0)
-      event.effects.push_back({slot(flip(v)), kNowhere});
-    member(event, v);
-  }
-  add(std::move(event));
-}
-
-Event RailSearch::shift_event(double net, double price) const {
-  Event event;
-  event.kind = Kind::shifted;
-  event.by = by_;
-  event.price = price;
-  event.net = net;
-  return event;
-}
-
-void RailSearch::member(Event& event, int u) const {
-  if (field_.slots[slot(flip(u))].spec != kNothing) event.members.push_back(slot(flip(u)));
+  if (!bounding_) room_.found.push_back({lo, end, net, RailRoom::Form::sequence});
 }
 
 void RailSearch::wraps(double price) {
-  room_.rings.clear();
+  room_.found.clear();
   for (int lo = 0; lo + size_ + 1 < n_ && !(bounding_ && wrap_hope_); ++lo) {
     const double least = std::max(kLeastBody, search_.keep_ + price - wrong(lo, lo + size_));
     if (at_best(lo + size_, lo + size_ + 1) < least) continue;
@@ -219,7 +196,7 @@ void RailSearch::wraps(double price) {
       if (body >= least) wrap(lo, end, body - price);
     }
   }
-  add_rings(price);
+  add_found(price);
 }
 
 void RailSearch::wrap(int lo, int end, double net) {
@@ -232,41 +209,64 @@ void RailSearch::wrap(int lo, int end, double net) {
   for (int u = lo; u < lo + size_; ++u) net += gain(flip(u), flip(u + length - size_));
   if (net < search_.keep_) return;
   wrap_hope_ = true;
-  if (!bounding_) room_.rings.push_back({lo, end, net});
+  if (!bounding_) room_.found.push_back({lo, end, net, RailRoom::Form::wrap});
 }
 
-// A rail that has little in common with its plan holds thousands of rings, nearly all of them poor
-// copies of a few: those that lie over a much better one are no rivals of it.
-void RailSearch::add_rings(double price) {
-  auto& rings = room_.rings;
-  std::sort(rings.begin(), rings.end(), [](const RailRoom::Ring& a, const RailRoom::Ring& b) {
+// A rail that has little in common with its plan holds thousands of shifts that would pay, nearly
+// all of them poor copies of a few: those that lie over a much better one are no rivals of it.
+void RailSearch::add_found(double price) {
+  auto& found = room_.found;
+  std::sort(found.begin(), found.end(), [](const RailRoom::Shift& a, const RailRoom::Shift& b) {
     return a.net != b.net ? a.net > b.net : std::tie(a.lo, a.end) < std::tie(b.lo, b.end);
   });
   std::size_t apart =
       0;  // those up to here lie beside each other, and each is the best where it is
-  for (std::size_t i = 0; i < rings.size(); ++i) {
-    const RailRoom::Ring ring = rings[i];
-    const auto over = std::find_if(
-        rings.begin(), rings.begin() + static_cast<std::ptrdiff_t>(apart),
-        [&](const RailRoom::Ring& other) { return ring.lo < other.end && other.lo < ring.end; });
-    const bool is_apart = over == rings.begin() + static_cast<std::ptrdiff_t>(apart);
-    if (!is_apart && over->net - ring.net > kPoorCopy) continue;
-    add_ring(ring, price);
-    if (is_apart) rings[apart++] = ring;
+  for (std::size_t i = 0; i < found.size(); ++i) {
+    const RailRoom::Shift shift = found[i];
+    const auto last = found.begin() + static_cast<std::ptrdiff_t>(apart);
+    const auto over = std::find_if(found.begin(), last, [&](const RailRoom::Shift& other) {
+      return shift.lo < other.end && other.lo < shift.end;
+    });
+    if (over != last && over->net - shift.net > kPoorCopy) continue;
+    add_shift(shift, price);
+    if (over == last) found[apart++] = shift;
   }
 }
 
-void RailSearch::add_ring(const RailRoom::Ring& ring, double price) {
-  const int length = ring.end - ring.lo;
-  Event event = shift_event(ring.net, price);
+void RailSearch::add_shift(const RailRoom::Shift& shift, double price) {
+  const int length = shift.end - shift.lo;
+  Event event;
+  event.kind = Kind::shifted;
+  event.by = by_;
+  event.price = price;
+  event.net = shift.net;
   event.effects.reserve(static_cast<std::size_t>(length));
   event.members.reserve(static_cast<std::size_t>(length));
-  for (int u = ring.lo; u < ring.end; ++u) {
-    const int source = u < ring.lo + size_ ? u + length - size_ : u - size_;
-    event.effects.push_back(effect(flip(u), flip(source)));
-    member(event, u);
+  if (shift.form == RailRoom::Form::sequence) {
+    add_sequence(shift.lo, shift.end, event);
+  } else {
+    const bool ring = shift.form == RailRoom::Form::wrap;
+    for (int u = shift.lo; u < shift.end; ++u) {
+      const bool head = u < shift.lo + size_;
+      const int source = !head ? flip(u - size_) : ring ? flip(u + length - size_) : -1;
+      event.effects.push_back(effect(flip(u), source));
+    }
+  }
+  for (int u = shift.lo; u < shift.end; ++u) {
+    if (field_.slots[slot(flip(u))].spec != kNothing) event.members.push_back(slot(flip(u)));
   }
   add(std::move(event));
+}
+
+void RailSearch::add_sequence(int lo, int end, Event& event) {
+  lay_sequence(lo);
+  for (const auto& [to, from] : room_.moves) {
+    event.effects.push_back(effect(flip(to), flip(from)));
+  }
+  for (int v = lo; v < end; ++v) {
+    if (room_.filled[static_cast<std::size_t>(v)] != 0) continue;
+    event.effects.push_back({slot(flip(v)), kNowhere});
+  }
 }
 
 }  // namespace walkdown::match
