@@ -109,7 +109,8 @@ bool Search::hopeless(const Exchange& exchange) const {
   for (const bool bad : {true, false}) {
     for (const Run& run : exchange.runs) {
       for (std::uint32_t i = 0; i < run.count; ++i) {
-        for (const auto& [slot, other] : {std::pair{run.a + i, run.b + i}, {run.b + i, run.a + i}}) {
+        for (const auto& [slot, other] :
+             {std::pair{run.a + i, run.b + i}, {run.b + i, run.a + i}}) {
           if ((state_.excess[slot] > kBad) != bad) continue;
           room -= most(slot, state_.on[other]) - gain(slot, state_.on[other]);
           if (room < keep_ - kRounding) return true;
