@@ -127,8 +127,7 @@ TEST(Program, EveryCommandShowsAnExample) {
   for (const char* command : {"demo", "plan", "match", "read", "simulate", "verify", "extract"}) {
     const auto said = run_walkdown({command, "--help"});
     EXPECT_EQ(said.status, 0) << command;
-    EXPECT_THAT(said.out,
-                ContainsRegex(std::string("Example(: |s:\n  )walkdown ") + command));
+    EXPECT_THAT(said.out, ContainsRegex(std::string("Example(: |s:\n  )walkdown ") + command));
   }
 }
 
