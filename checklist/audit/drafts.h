@@ -59,7 +59,7 @@ struct RecordedReading {
 
 // The same from the body's text, without building a tree: a record has a million of them. Nothing
 // where the text is not as reading_body() is written; the tree then says why.
-std::optional<RecordedReading> quick_reading_of(std::string_view body);
+std::optional<RecordedReading> quick_reading_of(std::string_view text);
 
 // Errors: bad_input, a sentence of what the body lacks.
 Result<RecordedReading> reading_of(const nlohmann::json& body);

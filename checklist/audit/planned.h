@@ -27,7 +27,7 @@ struct PlannedOutcome {
 // Igniters and tester that the show does not have, and the table of distances where it has a site,
 // are taken from the templates the program was built with; complete() puts those into the show
 // first, so that a record holds them.
-[[nodiscard]] PlannedOutcome import(const show::Show& show);
+[[nodiscard]] PlannedOutcome import(const show::Show& given);
 [[nodiscard]] show::Show complete(show::Show show);
 
 }  // namespace walkdown::audit

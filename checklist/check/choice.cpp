@@ -20,7 +20,7 @@ Error not_understood(std::string_view part, const char* remedy) {
 struct Token {
   std::string text;
   bool quoted = false;
-  bool is(std::string_view word) const { return !quoted && text == word; }
+  [[nodiscard]] bool is(std::string_view word) const { return !quoted && text == word; }
 };
 
 // Words, `=` and `,` as tokens of their own; what stands in double quotes is one.

@@ -34,7 +34,7 @@ class Deriver {
   [[nodiscard]] const desk::Folded& folded() const { return folded_; }
 
  private:
-  std::optional<std::string> judge_ignored(const record::EntryView& entry);
+  std::optional<std::string> judge_ignored(const record::EntryView& view);
 
   desk::Folded folded_;
   std::set<std::uint64_t> releases_;  // numbers of `release` entries

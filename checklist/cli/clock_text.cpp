@@ -10,7 +10,7 @@
 namespace walkdown::cli {
 namespace {
 
-constexpr std::int64_t kDay_ms = 24 * 60 * 60 * 1000;
+constexpr std::int64_t kDay_ms = 86'400'000;
 
 std::int64_t offset_min_at(std::int64_t at_ms) {
   const auto seconds = static_cast<std::time_t>(at_ms / 1000);

@@ -37,7 +37,7 @@ void ask(const day::Item& item) {
     fmt::print("  {}  {}\n", i + 1, item.choices[i]);
   }
   fmt::print("{}> ", item.unit.empty() ? "" : "in " + item.unit + ' ');
-  std::fflush(stdout);
+  (void)std::fflush(stdout);
 }
 
 // A choice may be typed by its number.

@@ -21,7 +21,7 @@ struct StopArguments {
 
 Status ask_other_program(const StopArguments& arguments, const record::Clock& clock) {
   fmt::print("Another program has the record open. Asking it to enter the hold ...\n");
-  std::fflush(stdout);
+  (void)std::fflush(stdout);
   desk::HoldAsk ask{arguments.day.record, arguments.by, arguments.reason, kHoldPatience, [&] {
                       // Opened and closed again: that takes the call up.
                       (void)open_desk(arguments.day, std::nullopt, clock, kAtOnce);

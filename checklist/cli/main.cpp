@@ -19,7 +19,7 @@ const CLI::App& last_group(const CLI::App& app) {
 std::string choices(const CLI::App& app) {
   std::string group = app.get_name();
   for (const CLI::App* up = app.get_parent(); up != nullptr; up = up->get_parent()) {
-    group = up->get_name() + ' ' + group;
+    group.insert(0, up->get_name() + ' ');
   }
   std::string list;
   for (const CLI::App* each : app.get_subcommands([](const CLI::App*) { return true; })) {

@@ -35,7 +35,7 @@ void Progress::at(std::uint64_t bytes) {
   next_ = Clock::now() + kEvery;
   shown_ = true;
   fmt::print(stderr, "\r\x1b[K{} {} % of {}", verb_, std::min(bytes, size_) * 100 / size_, name_);
-  std::fflush(stderr);
+  (void)std::fflush(stderr);
 }
 
 }  // namespace walkdown::cli

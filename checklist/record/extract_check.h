@@ -50,7 +50,7 @@ class ExtractChecker {
   Why proof(std::string_view line);
   Why withheld(std::string_view line);
   Why entry(std::string_view line);
-  Why opening(const EntryView& view) const;
+  [[nodiscard]] Why opening(const EntryView& view) const;
   Why place(std::uint64_t n, const Hash& leaf);
   Why body(const EntryView& view);
   Why sign_off(const EntryView& view, const std::string& note);

@@ -72,7 +72,7 @@ class Rules {
   Why enrol(const nlohmann::json& body);
   Why sign_offs(const EntryView& entry, const nlohmann::json& body, const Heads& heads);
   Why sign_off(const EntryView& entry, const std::string& note, const Heads& heads);
-  Why cosignature(const nlohmann::json& body, const Heads& heads) const;
+  [[nodiscard]] Why cosignature(const nlohmann::json& body, const Heads& heads) const;
   Why time_stamp(const EntryView& entry, const nlohmann::json& body, const Heads& heads);
 
   bool deep_;

@@ -43,7 +43,7 @@ struct SignOff {
 };
 
 // A sign-off may name a head at most this old, and its own time may be this far from the entry's.
-inline constexpr std::int64_t kSignOffLifeMs = 10 * 60 * 1000;  // our choice: time to read and type
+inline constexpr std::int64_t kSignOffLifeMs = 600'000;  // our choice: time to read and type
 // ... and of these the last so many checkpoints (some 2.5 MB).
 inline constexpr std::size_t kHeadsKept = 32768;
 

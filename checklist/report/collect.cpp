@@ -158,9 +158,8 @@ void Collector::watch_keys(const Entry& entry) {
   const day::Checklist& list = folded().day().checklist();
   const day::Day& day = folded().day().day();
   if (model_.keys.empty()) {
-    for (std::size_t i = 0; i < list.keys.size(); ++i) {
-      model_.keys.push_back(
-          {list.keys[i].name, {{list.keys[i].starts, false, entry.at_ms, entry.at_ms, 0}}, {}});
+    for (const auto& key : list.keys) {
+      model_.keys.push_back({key.name, {{key.starts, false, entry.at_ms, entry.at_ms, 0}}, {}});
     }
   }
   for (std::size_t i = 0; i < model_.keys.size(); ++i) {

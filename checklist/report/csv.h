@@ -22,7 +22,7 @@ enum class Table {
 class CsvTable {
  public:
   explicit CsvTable(Table table);
-  void take(const record::EntryView& entry);
+  void take(const record::EntryView& view);
   [[nodiscard]] const std::string& text() const { return text_; }
 
  private:

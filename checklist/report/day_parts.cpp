@@ -10,11 +10,11 @@ namespace {
 void item_table(Page& page) {
   const auto& list = page.model.prepared.checklist;
   std::vector<std::vector<std::string>> rows;
-  for (std::size_t i = 0; i < page.model.items.size(); ++i) {
-    const ItemAt& item = page.model.items[i].last;
+  for (const auto& each : page.model.items) {
+    const ItemAt& item = each.last;
     std::string who = signed_by(item.state);
     if (item.state.fast) who += " (answered under a second after the question)";
-    rows.push_back({esc(list.stages[page.model.items[i].stage].title),
+    rows.push_back({esc(list.stages[each.stage].title),
                     fmt::format("<code>{}</code> {}", esc(item.id), esc(item.question)),
                     seen(item.state), who, standing_word(item.state.standing)});
   }

@@ -56,7 +56,8 @@ namespace {
 // One word that no narrow column needs to break.
 bool is_word(std::string_view cell) {
   constexpr std::size_t kMost = 12;
-  return !cell.empty() && cell.size() <= kMost && cell.find_first_of(" <") == cell.npos;
+  return !cell.empty() && cell.size() <= kMost &&
+         cell.find_first_of(" <") == std::string_view::npos;
 }
 
 }  // namespace
@@ -81,6 +82,7 @@ void Page::table(const std::vector<std::string>& head,
 void Page::lines(const std::vector<Line>& lines, std::string_view nothing) {
   if (lines.empty()) return text(nothing);
   std::vector<std::vector<std::string>> rows;
+  rows.reserve(lines.size());
   for (const Line& line : lines) {
     rows.push_back({entry(line.n), times.full(line.at_ms), esc(line.say)});
   }

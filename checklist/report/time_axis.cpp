@@ -34,7 +34,7 @@ double TimeAxis::x(std::int64_t at_ms) const {
 
 std::string TimeAxis::ticks(double top, double bottom) const {
   constexpr std::array<std::int64_t, 10> kMinutes = {1, 2, 5, 10, 15, 30, 60, 120, 240, 720};
-  std::int64_t step_ms = 1'440 * 60'000;
+  std::int64_t step_ms = 86'400'000;
   for (const std::int64_t minutes : kMinutes) {
     if ((to_ms_ - from_ms_) / (minutes * 60'000) > 10) continue;
     step_ms = minutes * 60'000;

@@ -37,7 +37,8 @@ class Chart {
   }
   [[nodiscard]] std::string scale() const {
     std::string out;
-    for (double each = 0; each <= most_; each += 5'000) {
+    for (int line = 0; 5'000 * line <= most_; ++line) {
+      const double each = 5'000 * line;
       out += fmt::format(
           "<path d=\"M{} {:.1f}H{}\" stroke=\"#bbb\" stroke-width=\".5\"/><text x=\"{}\" "
           "y=\"{:.1f}\" text-anchor=\"end\">{}</text>",

@@ -161,7 +161,7 @@ void Window::open_demo_later(const std::string& folder) {
         if (!made.desk) return refused(made.desk.error());
         own_demo_ = made.demo;
         fmt::print("The demonstration's files are in {}\n", made.demo->folder());
-        std::fflush(stdout);
+        (void)std::fflush(stdout);
         open(std::make_unique<Session>(std::move(made.desk).value(), crew_of(made.demo->places())),
              made.demo.get());
       });

@@ -56,7 +56,8 @@ class Weigh {
  public:
   Weigh(const plan::Plan& plan, const tester::Model& tester) : plan_(plan), tester_(tester) {}
 
-  AfterPin pin(const plan::PlannedPin& planned, const Read& before, const Read& after) const {
+  [[nodiscard]] AfterPin pin(const plan::PlannedPin& planned, const Read& before,
+                             const Read& after) const {
     AfterPin out;
     out.pin = planned.id;
     out.before_ohm = before.median();

@@ -45,7 +45,7 @@ std::vector<std::string> coverage_lines(const Coverage& coverage,
   std::vector<std::string> out;
   for (const KindCoverage& kind : coverage.kinds) {
     if (kind.possible == 0) continue;
-    const double all = static_cast<double>(kind.possible);
+    const auto all = static_cast<double>(kind.possible);
     const bool sampled = kind.weighed < kind.possible;
     std::string line =
         fmt::format("Of {} possible mistakes of the kind '{}' this test would show {}",

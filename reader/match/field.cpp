@@ -52,7 +52,7 @@ class FieldMaker {
   };
   using Drafts = std::map<std::uint32_t, Draft>;  // module and rail -> draft
 
-  Drafts drafts(const std::vector<PinId>& extra) const {
+  [[nodiscard]] Drafts drafts(const std::vector<PinId>& extra) const {
     Drafts out;
     for (const auto& [module, lengths] : plan_.layout.rails) {
       if (module == 0) continue;
@@ -86,8 +86,7 @@ class FieldMaker {
     field_.by_number_.assign(std::size_t{plan::kMaxModule} + 2, 0);
     field_.slots.reserve(plan_.pins.size() + plan_.pins.size() / 4);
     for (const auto& [at, draft] : drafts(extra)) add_rail(at, draft);
-    for (std::size_t i = 0; i < field_.modules.size(); ++i) {
-      Module& module = field_.modules[i];
+    for (Module& module : field_.modules) {
       const Rail& last = field_.rails[module.first + module.rails - 1];
       module.first_slot = field_.rails[module.first].first;
       module.slots = last.first + last.size - module.first_slot;

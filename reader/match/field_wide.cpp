@@ -77,7 +77,7 @@ class Weigher {
     read_ = all.size();
   }
 
-  Guess guess(const Allowance& allowance, Kind kind) const {
+  [[nodiscard]] Guess guess(const Allowance& allowance, Kind kind) const {
     Guess made;
     made.kind = kind;
     made.table = table_;
@@ -92,7 +92,7 @@ class Weigher {
   }
 
   template <typename Value>
-  double median(Value value) const {
+  [[nodiscard]] [[nodiscard]] double median(Value value) const {
     std::vector<double> values;
     for (const std::uint32_t i : weighed_) {
       if (const std::optional<double> here = value(field_.slots[i])) values.push_back(*here);

@@ -27,7 +27,7 @@ class Judge {
     }
   }
 
-  std::vector<FiringCurrent> all() const {
+  [[nodiscard]] std::vector<FiringCurrent> all() const {
     std::vector<FiringCurrent> out;
     for (std::size_t i = 0; i < plan_.pins.size(); ++i) {
       if (plan_.pins[i].load.count > 0) out.push_back(one(i));
@@ -38,7 +38,7 @@ class Judge {
  private:
   static constexpr double kLeastOhm = 1e-3;
 
-  FiringCurrent one(std::size_t i) const {
+  [[nodiscard]] FiringCurrent one(std::size_t i) const {
     const plan::PlannedPin& pin = plan_.pins[i];
     FiringCurrent out;
     out.pin = pin.id;

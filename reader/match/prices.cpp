@@ -29,7 +29,7 @@ double visible_swaps(const Field& field) {
 
 Prices::Prices(const Field& field, const MoveRates& rates) : field_(field), rates_(rates) {
   neighbour_ = nats(rates.swap * rates.swap_neighbour / 2);
-  const double all = static_cast<double>(field.slots.size());
+  const auto all = static_cast<double>(field.slots.size());
   elsewhere_ = nats(rates.swap * rates.swap_elsewhere / std::max(1.0, all));
   expected_ = rates.swap * visible_swaps(field) +
               static_cast<double>(field.rails.size()) *

@@ -129,6 +129,7 @@ Events Rivals::around(const Event& event, double floor) {
   std::vector<std::uint32_t> modules;
   for (const Effect& e : event.effects) rails.push_back(field_.rail_of[e.slot]);
   unique(rails);
+  modules.reserve(rails.size());
   for (const std::uint32_t r : rails) modules.push_back(field_.module_of[r]);
   unique(modules);
   for (const std::uint32_t r : rails) {

@@ -158,7 +158,7 @@ class Fit {
     return freedoms < 2 ? 0.3685 : 1 - 0.65 / std::sqrt(freedoms);
   }
 
-  double left(const Row& row) const {
+  [[nodiscard]] double left(const Row& row) const {
     double rest = row.y - row.expected - beta_[0] - beta_[1] * row.expected - beta_[2] * row.lead;
     if (row.wire != 0) rest -= beta_[row.wire] * row.lead;
     return rest;
@@ -288,7 +288,7 @@ class Fit {
     spec.sound.rest += spec.shared_var;
   }
 
-  double prior_variance(const Vector& x) const {
+  [[nodiscard]] double prior_variance(const Vector& x) const {
     double variance = 0;
     for (std::size_t i = 0; i < size_; ++i) variance += std::pow(x[i] * sigma_[i], 2);
     return variance;

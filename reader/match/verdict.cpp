@@ -79,7 +79,7 @@ class Judge {
   }
 
   // Sound, and what was planned: a load that came from elsewhere is not, unless it is the same.
-  double sound(std::uint32_t i) const {
+  [[nodiscard]] double sound(std::uint32_t i) const {
     const Slot& slot = field_.slots[i];
     if (slot.seen.unread() || stale_[i]) return 0;
     if (state_.on[i] != slot.spec || shift_.doubt_all || nameless(slot)) return 0;
@@ -119,7 +119,7 @@ class Judge {
     return *held;
   }
 
-  Limits make_limits(const plan::Load& load) const {
+  [[nodiscard]] Limits make_limits(const plan::Load& load) const {
     const plan::Expected loop = plan::expected(load, plan_.catalogue);
     plan::Interval worst = shown_band(load, plan_.catalogue, tester_).worst;
     const double gain = 1 + std::abs(tester_.accuracy_pct) / 100;
