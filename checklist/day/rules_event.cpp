@@ -12,7 +12,7 @@ namespace walkdown::day {
 namespace {
 
 constexpr std::int64_t kFastest_mm_per_s = 120'000;
-constexpr std::int64_t kMostOffset_min = 14 * 60;            // UTC+14 is the farthest of all
+constexpr std::int64_t kMostOffset_min = 840;                // UTC+14 is the farthest of all
 constexpr std::int64_t kEndOfTime_ms = 253'402'300'800'000;  // year 10000
 
 Roles wind_roles(const Checklist& list) {
