@@ -53,10 +53,10 @@ Error mistakes(const std::vector<std::string>& errors) {
 
 }  // namespace
 
-Desk::Core::Core(std::string path, const record::SigningKey& station, const record::Clock& clock,
+Desk::Core::Core(std::string path, record::SigningKey station, const record::Clock& clock,
                  DeskOptions options)
     : path_(std::move(path)),
-      station_(station),
+      station_(std::move(station)),
       clock_(clock),
       snapshots_(options.snapshot),
       slept_ms_(std::move(options.slept_ms)) {

@@ -18,7 +18,7 @@ namespace walkdown::desk {
 
 class Desk::Core {
  public:
-  Core(std::string path, const record::SigningKey& station, const record::Clock& clock,
+  Core(std::string path, record::SigningKey station, const record::Clock& clock,
        DeskOptions options);
   Core(const Core&) = delete;
   Core& operator=(const Core&) = delete;

@@ -50,7 +50,7 @@ Round round_of(const zone::Site* site, const std::string& from,
     known.push_back(&name);
     points.push_back(position->at);
   }
-  if (!known.empty()) {
+  if (site != nullptr && !known.empty()) {
     zone::Point start = points.front();
     if (const zone::Position* stands = site->find(from)) {
       start = stands->at;
@@ -59,6 +59,7 @@ Round round_of(const zone::Site* site, const std::string& from,
       start = *control;
     }
     std::vector<match::Place> places;
+    places.reserve(points.size());
     for (const zone::Point& point : points) places.push_back(place(point, start));
     const auto order = match::walk({0, 0}, places);
     out.length_m = match::walk_length({0, 0}, places, order);

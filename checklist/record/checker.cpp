@@ -103,7 +103,7 @@ bool Checker::signature(const Note& note) {
   return fail(lines_, "the checkpoint is not signed by a station of this record");
 }
 
-bool Checker::root(const Checkpoint& checkpoint, Tree grown) {
+bool Checker::root(const Checkpoint& checkpoint, const Tree& grown) {
   if (checkpoint.size != grown.size()) {
     return fail(lines_, "the checkpoint seals " + std::to_string(checkpoint.size) +
                             " entries, and " + std::to_string(grown.size()) + " stand before it");

@@ -44,7 +44,7 @@ class Checker {
   bool count(std::string_view line);
   bool checkpoint(const std::string& note_text);
   bool signature(const Note& note);
-  bool root(const Checkpoint& checkpoint, Tree grown);
+  bool root(const Checkpoint& checkpoint, const Tree& grown);
   bool seal(const Checkpoint& checkpoint, Tree grown);
   bool entries_hold();
   bool fail(std::uint64_t number, std::string why);

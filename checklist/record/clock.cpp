@@ -2,7 +2,7 @@
 #include "checklist/record/clock.h"
 
 #include <date/date.h>
-#include <time.h>
+#include <time.h>  // NOLINT: clock_gettime() is POSIX
 
 #include <array>
 #include <chrono>
@@ -94,7 +94,7 @@ std::optional<std::int64_t> parse_zone(std::string_view zone) {
   if (zone.size() != 6 || zone[3] != ':' || (zone[0] != '+' && zone[0] != '-')) return std::nullopt;
   const int hours = digits(zone, 1, 2), minutes = digits(zone, 4, 2);
   if (hours < 0 || hours > 23 || minutes < 0 || minutes > 59) return std::nullopt;
-  const std::int64_t east = (hours * 60 + minutes) * 60'000;
+  const std::int64_t east = (hours * std::int64_t{60} + minutes) * 60'000;
   return zone[0] == '-' ? -east : east;
 }
 
@@ -140,7 +140,7 @@ std::optional<std::int64_t> parse_at(std::string_view text) {
   const auto minute = minute_of(text);
   const int seconds = digits(text, 17, 2), thousandths = digits(text, 20, 3);
   if (!minute || seconds < 0 || seconds > 59 || thousandths < 0) return std::nullopt;
-  return *minute + seconds * 1000 + thousandths;
+  return *minute + seconds * std::int64_t{1000} + thousandths;
 }
 
 std::optional<std::int64_t> parse_rfc3339(std::string_view text) {

@@ -63,7 +63,7 @@ WALKDOWN_SHA inline void blocks(std::array<Lane, kLanes>& lanes,
 #pragma GCC unroll 16
   for (int step = 0; step < 16; ++step) {
     const __m128i round =
-        _mm_load_si128(reinterpret_cast<const __m128i*>(kRound.data() + 4 * step));
+        _mm_load_si128(reinterpret_cast<const __m128i*>(kRound.data() + std::ptrdiff_t{4} * step));
 #pragma GCC unroll 4
     for (int lane = 0; lane < kLanes; ++lane) {
       auto& w = words[lane];

@@ -31,7 +31,7 @@ class Demo {
   [[nodiscard]] Places places() const;
   [[nodiscard]] const std::string& folder() const { return files_.folder; }
   // A show three and a half hours from now, its crew enrolled. Errors: as the desk's.
-  Result<desk::Desk> open(const record::Clock& clock) const;
+  [[nodiscard]] Result<desk::Desk> open(const record::Clock& clock) const;
 
   [[nodiscard]] const std::string& port() const { return tester_->path(); }
   // The simulated tester goes over every pin, or over these.

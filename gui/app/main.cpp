@@ -59,7 +59,7 @@ int run(const Arguments& arguments) {
 
 }  // namespace
 
-int main(int argc, char** argv) {
+int main(int argc, char** argv) {  // NOLINT: an exception that gets here is a defect
   CLI::App app{"walkdown-gui: the window over a record of the show day", "walkdown-gui"};
   Arguments arguments;
   app.add_option("RECORD", arguments.record, "The record to open and go on with");
@@ -87,7 +87,7 @@ int main(int argc, char** argv) {
     QApplication::installTranslator(&of_qt);
   }
   // QApplication takes the person's locale for everything; numbers in files stay as in C.
-  std::setlocale(LC_NUMERIC, "C");
+  (void)std::setlocale(LC_NUMERIC, "C");
   if (!arguments.report.empty()) {
     const Done made =
         gui::write_report_pdf(arguments.report, QString::fromStdString(arguments.pdf));

@@ -4,6 +4,7 @@
 #include <QFileInfo>
 #include <QRadioButton>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "checklist/desk/acts.h"
 #include "gui/day/answer_words.h"
@@ -14,8 +15,8 @@
 
 namespace walkdown::gui {
 
-AnswerForm::AnswerForm(const day::Item& item, std::int64_t asked_up_ms, QWidget* parent)
-    : QWidget(parent), item_(item), asked_up_ms_(asked_up_ms) {
+AnswerForm::AnswerForm(day::Item item, std::int64_t asked_up_ms, QWidget* parent)
+    : QWidget(parent), item_(std::move(item)), asked_up_ms_(asked_up_ms) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   if (item_.kind == day::Kind::wind) {

@@ -20,7 +20,7 @@ class AnswerForm : public QWidget {
 
  public:
   // `asked_up_ms`: boot clock when the question came up.
-  AnswerForm(const day::Item& item, std::int64_t asked_up_ms, QWidget* parent = nullptr);
+  AnswerForm(day::Item item, std::int64_t asked_up_ms, QWidget* parent = nullptr);
 
   // What will be written when it is signed; else a sentence in `why`.
   [[nodiscard]] std::optional<Deed> deed(QString& why) const;

@@ -13,7 +13,7 @@ struct Timeline {
   Q_DECLARE_TR_FUNCTIONS(Timeline)
 };
 
-constexpr std::int64_t kMargin_ms = 10 * 60'000;
+constexpr std::int64_t kMargin_ms = 600'000;
 
 QString say_of(const Bar& bar, const day::Slot& slot, std::int64_t now_ms) {
   if (bar.holds && !bar.until_ms) return Timeline::tr("holds until something breaks it");

@@ -5,6 +5,7 @@
 #include <QFontInfo>
 #include <QResizeEvent>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "gui/look/words.h"
 #include "gui/parts/flow_layout.h"
@@ -17,9 +18,9 @@ constexpr int kSlack_px = 2;  // a label shows a text of just its own width cut 
 
 }  // namespace
 
-StripField::StripField(const QString& caption, const QString& brief, int least_em, bool grows)
+StripField::StripField(const QString& caption, QString brief, int least_em, bool grows)
     : name_(caption),
-      brief_(brief),
+      brief_(std::move(brief)),
       caption_(quiet_label(caption)),
       value_(label({}, 1.1, true)),
       least_em_(least_em) {

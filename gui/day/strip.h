@@ -21,7 +21,7 @@ class StripField : public QFrame {
  public:
   // `brief`: the caption where it stands beside its value; `least_em`: width of the value in
   // heights of the text.
-  StripField(const QString& caption, const QString& brief, int least_em, bool grows);
+  StripField(const QString& caption, QString brief, int least_em, bool grows);
 
   // Has room for each of these, whatever its width in heights of the text.
   void make_room_for(const QStringList& words);

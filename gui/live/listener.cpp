@@ -129,13 +129,12 @@ bool Listener::Run::step(const tester::Event& event, cli::Intake& intake) {
   if (const auto* bytes = std::get_if<what::Bytes>(&event)) {
     took = intake.feed(bytes->bytes);
     tell(LinkWord::reading);
-  } else if (std::holds_alternative<what::Quiet>(event)) {
+  } else if (std::holds_alternative<what::Quiet>(event) ||
+             std::holds_alternative<what::Back>(event)) {
     tell(LinkWord::quiet);
   } else if (std::holds_alternative<what::Unplugged>(event)) {
     took = intake.hang_up();
     tell(LinkWord::unplugged);
-  } else if (std::holds_alternative<what::Back>(event)) {
-    tell(LinkWord::quiet);
   } else if (const auto* trouble = std::get_if<what::Trouble>(&event)) {
     tell(LinkWord::trouble, translated(trouble->error));
   }

@@ -14,8 +14,8 @@ namespace {
 // Names without pictures, which have colours of their own.
 class NoIcons : public QAbstractFileIconProvider {
  public:
-  QIcon icon(IconType) const override { return {}; }
-  QIcon icon(const QFileInfo&) const override { return {}; }
+  [[nodiscard]] QIcon icon(IconType) const override { return {}; }
+  [[nodiscard]] QIcon icon(const QFileInfo&) const override { return {}; }
 };
 
 struct AskFile {

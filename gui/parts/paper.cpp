@@ -22,7 +22,7 @@ bool print_pages(const MakePages& make, QPrinter& printer) {
   return printer.printerState() != QPrinter::Error && printer.printerState() != QPrinter::Aborted;
 }
 
-void ask_to_print(QWidget* owner, MakePages make, std::function<void(bool)> then) {
+void ask_to_print(QWidget* owner, const MakePages& make, const std::function<void(bool)>& then) {
   auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
   auto* dialog = new QPrintDialog(printer.get(), owner);
   dialog->setAttribute(Qt::WA_DeleteOnClose);

@@ -19,7 +19,7 @@ bool print_pages(const MakePages& make, QPrinter& printer);
 
 // Asks for the printer; `then` is told how it went, in the window's thread, unless nothing was to
 // be printed or `owner` is gone.
-void ask_to_print(QWidget* owner, MakePages make, std::function<void(bool)> then);
+void ask_to_print(QWidget* owner, const MakePages& make, const std::function<void(bool)>& then);
 
 // "Given to the printer", or what to do.
 [[nodiscard]] QString printed_words(bool printed);

@@ -54,8 +54,8 @@ QPointF WindPlot::at(std::int64_t at_ms, double m_per_s) const {
 void WindPlot::paint_axes(QPainter& painter) const {
   painter.setPen(look_.palette()[Tone::quiet]);
   painter.setFont(look_.font(0.85));
-  const double unit = top_m_per_s_ > 25 ? 10 : 5;
-  for (double v = 0; v < top_m_per_s_; v += unit) {
+  const int unit = top_m_per_s_ > 25 ? 10 : 5;
+  for (int v = 0; v < top_m_per_s_; v += unit) {
     const QPointF point = at(from_ms_, v);
     painter.setPen(look_.palette()[Tone::rule]);
     painter.drawLine(point, at(to_ms_, v));
