@@ -4,7 +4,6 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <map>
-#include <ranges>
 #include <set>
 #include <string>
 #include <utility>
@@ -62,9 +61,9 @@ std::vector<Fault> rehooked(const plan::Plan& plan, const match::Outcome& outcom
   for (const auto& pin : outcome.pins) verdicts[pin.pin] = pin.verdict;
   std::set<plan::PinId> told;  // a later re-hook of the same pins tells of them
   std::vector<Fault> waiting, done;
-  for (const RehookRow& row : std::ranges::reverse_view(rehooks)) {
-    const auto& pins = row.rehook.pins;
-    if (row.entered || pins.empty() || !told.insert(pins.front()).second) continue;
+  for (auto it = rehooks.rbegin(); it != rehooks.rend(); ++it) {
+    const auto& pins = it->rehook.pins;
+    if (it->entered || pins.empty() || !told.insert(pins.front()).second) continue;
     bool fits = true, unread = false;
     for (const plan::PinId pin : pins) {
       if (plan.find(pin) == nullptr) continue;
@@ -79,7 +78,7 @@ std::vector<Fault> rehooked(const plan::Plan& plan, const match::Outcome& outcom
     fault.kind = fits ? Faults::tr("fits now") : Faults::tr("re-hooked");
     fault.position = q(place_of(plan, pins));
     fault.where = pins_words(pins);
-    fault.say = fits ? translated(row.rehook.why) : Faults::tr("Read these pins again.");
+    fault.say = fits ? translated(it->rehook.why) : Faults::tr("Read these pins again.");
     fault.pins = pins;
     (fits ? done : waiting).push_back(std::move(fault));
   }

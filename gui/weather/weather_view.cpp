@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "gui/weather/weather_view.h"
 
-#include <ranges>
-
 #include "gui/look/sentences.h"
 #include "gui/look/words.h"
 #include "gui/parts/top_layout.h"
@@ -102,8 +100,8 @@ void WeatherView::fill_thunder(const Snapshot&) {
   filled_ = rows.size();
   clear_layout(heard_);
   if (rows.empty()) heard_->addWidget(quiet_label(tr("No thunder is in the record.")));
-  for (const auto row : std::ranges::reverse_view(rows)) {
-    const auto entry = record::entry_of(session_.ledger().rows()[row]);
+  for (auto it = rows.rbegin(); it != rows.rend(); ++it) {
+    const auto entry = record::entry_of(session_.ledger().rows()[*it]);
     const auto flash = entry.body.find("flash_ms");
     heard_->addWidget(label(
         flash == entry.body.end() || !flash->is_number_integer()
