@@ -114,7 +114,7 @@ Said wind_words(const Snapshot& seen, const day::Checklist& list) {
   for (std::size_t i = 0; i < list.items.size() && i < seen.state.items.size(); ++i) {
     if (list.items[i].kind != day::Kind::wind) continue;
     const day::ItemState& item = seen.state.items[i];
-    if (item.standing == day::Standing::holds) break;
+    if (item.standing == day::Standing::holds) continue;  // of two, the one that does not
     const QString more = words(item.standing) + QStringLiteral(": ") + translated(item.why) +
                          QChar('\n') + measured + QStringLiteral(", ") + by;
     // Above a limit it is the wind now, and must be seen; else it is none to go by.

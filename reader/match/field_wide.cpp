@@ -92,7 +92,7 @@ class Weigher {
   }
 
   template <typename Value>
-  [[nodiscard]] [[nodiscard]] double median(Value value) const {
+  [[nodiscard]] double median(Value value) const {
     std::vector<double> values;
     for (const std::uint32_t i : weighed_) {
       if (const std::optional<double> here = value(field_.slots[i])) values.push_back(*here);

@@ -104,7 +104,7 @@ class Finder {
           const std::uint32_t ra = field_.rail_of[a];
           const std::uint32_t rb = field_.rail_of[b];
           if (field_.module_of[ra] == field_.module_of[rb]) return;
-          if (alike(rails_[ra], rails_[rb])) out.emplace_back(ra, rb);
+          if (about_as_bad(rails_[ra], rails_[rb])) out.emplace_back(ra, rb);
         });
     keep_frequent(out, rails_,
                   [&](std::uint32_t a, std::uint32_t b) { return prices_.rails(a, b); });
@@ -124,7 +124,7 @@ class Finder {
         [&](std::uint32_t a, std::uint32_t b) {
           const std::uint32_t ma = field_.module_of[field_.rail_of[a]];
           const std::uint32_t mb = field_.module_of[field_.rail_of[b]];
-          if (ma != mb && alike(modules_[ma], modules_[mb])) out.emplace_back(ma, mb);
+          if (ma != mb && about_as_bad(modules_[ma], modules_[mb])) out.emplace_back(ma, mb);
         });
     keep_frequent(out, modules_, [&](std::uint32_t, std::uint32_t) { return prices_.modules(); });
   }
@@ -149,7 +149,7 @@ class Finder {
   }
 
   // What one side has can be enough for keep_frequent() to keep the pair.
-  static bool alike(const Count& a, const Count& b) {
+  static bool about_as_bad(const Count& a, const Count& b) {
     return std::min(a.bad, b.bad) >= kSharedMore * std::max(a.bad, b.bad);
   }
 

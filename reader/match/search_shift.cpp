@@ -219,8 +219,8 @@ void RailSearch::add_found(double price) {
   std::sort(found.begin(), found.end(), [](const RailRoom::Shift& a, const RailRoom::Shift& b) {
     return a.net != b.net ? a.net > b.net : std::tie(a.lo, a.end) < std::tie(b.lo, b.end);
   });
-  std::size_t apart =
-      0;  // those up to here lie beside each other, and each is the best where it is
+  // Those up to here lie beside each other, and each is the best where it is.
+  std::size_t apart = 0;
   for (std::size_t i = 0; i < found.size(); ++i) {
     const RailRoom::Shift shift = found[i];
     const auto last = found.begin() + static_cast<std::ptrdiff_t>(apart);

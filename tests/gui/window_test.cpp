@@ -76,6 +76,12 @@ TEST_F(DemoWindow, TheStripShowsNoWindThatTheChecklistDoesNotTake) {
   const Said old = wind_words(later, session().checklist());
   EXPECT_EQ(old.text, "expired");
   EXPECT_TRUE(old.more.contains("5.2 m/s")) << old.more.toStdString();
+  // Of two that ask for the wind, one does not take it.
+  day::Checklist two = session().checklist();
+  two.items.insert(two.items.begin(), two.items[two.item("wind")]);
+  later.state.items.insert(later.state.items.begin(), item);
+  later.state.items.front().standing = day::Standing::holds;
+  EXPECT_EQ(wind_words(later, two).text, "expired");
   ASSERT_TRUE(desk::hand_wind(session().desk(), lead, {9800, 13'400, 600'000}));
   EXPECT_TRUE(shows("! 9.8, gust 13.4 m/s")) << wind.text().toStdString();
 }
